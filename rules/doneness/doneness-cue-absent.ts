@@ -1,0 +1,66 @@
+/** Marks an order to cook that does not say how the food is when it is done. */
+import Fraction from 'fraction.js';
+import { does } from '../../src/larder/techniques.js';
+import type { Heating } from '../../src/kitchen/types.js';
+import type { RecipeRule, Weight } from '../rule.js';
+
+/** Up to a minute is a gesture ("stir for 30 seconds"), whose end needs no cue (common practice). */
+const BRIEF_SECONDS = new Fraction(60);
+
+export const donenessCueAbsent: RecipeRule = {
+  scope: 'recipe',
+  name: 'doneness-cue-absent',
+  topic: 'doneness',
+  weight: 'query',
+  summary: 'A heating step gives only a time, or nothing, and no cue for doneness.',
+  why: 'Stoves and pans differ; what the cook can see, smell or measure does not.',
+  sources: ['Whitman and Simon, Recipes into Type, 1993 (from memory)', 'House styles of cookbook publishers', 'Practice of food magazines'],
+  examples: [
+    {
+      title: 'a bake with only a time',
+      text: '# Plum Cake\n\nMakes 1 cake\n\n- 1 cup flour\n- 4 plums\n\n1. Press the plums into the flour, and bake at 350°F for 40 minutes.\n',
+      marks: ['40 minutes'],
+    },
+    {
+      title: 'an order to fry with neither time nor cue',
+      text: '# Onions\n\nServes 2\n\n- 2 onions\n- 1 tablespoon oil\n\n1. Fry the onions in the oil.\n',
+      marks: ['Fry'],
+    },
+    {
+      title: 'a time with a cue',
+      text: '# Onions\n\nServes 2\n\n- 2 onions\n- 1 tablespoon oil\n\n1. Fry the onions in the oil until golden brown, 8 to 10 minutes.\n',
+      marks: [],
+    },
+    {
+      title: 'a cue alone, and a rest without heat',
+      text: '# Onions\n\nServes 2\n\n- 2 onions\n- 1 tablespoon oil\n\n1. Fry the onions in the oil until golden brown.\n2. Let stand for 10 minutes.\n',
+      marks: [],
+    },
+  ],
+  *look(dish) {
+    const seen = new Set<number>();
+    for (const heating of dish.heatings) {
+      if (heating.cued || heating.technique.ends || seen.has(heating.step)) continue;
+      const duration = heating.durations[0];
+      if (duration?.seconds != null && duration.seconds.high.lte(BRIEF_SECONDS)) continue;
+      seen.add(heating.step);
+      const passage = dish.recipe.steps[heating.step]!.passage;
+      const extent = duration ?? heating;
+      yield {
+        span: passage.span(extent.start, extent.end),
+        subject: heating.technique.name,
+        weight: weigh(heating),
+        message:
+          duration === undefined
+            ? `The step says to ${heating.technique.name}, and neither how long nor until when.`
+            : `The step gives ${passage.text.slice(duration.start, duration.end)} and no sign of doneness.`,
+        advice: 'Add what to see, feel, smell or measure: "until golden brown", "until tender".',
+      };
+    }
+  },
+};
+
+/** In dry heat a minute too long shows; in a pot it matters less, and is advice. */
+function weigh(heating: Heating): Weight {
+  return does(heating.technique, 'dry-heat') || heating.durations.length === 0 ? 'query' : 'note';
+}

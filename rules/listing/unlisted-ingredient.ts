@@ -1,0 +1,119 @@
+/** Marks a food that the method uses and the list does not have. */
+import { foodNamed, isKindOf } from '../../src/larder/foods.js';
+import { isWord } from '../../src/larder/kitchen-words.js';
+import { fold, singular } from '../../src/larder/names.js';
+import { nearestEntry } from '../../src/kitchen/resolve.js';
+import { vocabularyOf } from '../../src/kitchen/listed.js';
+import type { Dish, Mention } from '../../src/kitchen/types.js';
+import type { Finding, RecipeRule, Weight } from '../rule.js';
+
+export const unlistedIngredient: RecipeRule = {
+  scope: 'recipe',
+  name: 'unlisted-ingredient',
+  topic: 'listing',
+  weight: 'fault',
+  summary: 'The method uses a food that is not on the list.',
+  why: 'The cook finds out at the stove that something was not bought.',
+  sources: [
+    'Ostmann and Baker, The Recipe Writer’s Handbook, 2001 (from memory)',
+    'New Zealand Guild of Food Writers, Recipe Writing Tips',
+    'House styles of cookbook publishers',
+  ],
+  examples: [
+    {
+      title: 'cream that is only in the method',
+      text: '# Leek Broth\n\nServes 2\n\n- 2 leeks, sliced\n- 3 cups vegetable stock\n\n1. Simmer the leeks in the stock until soft, 15 minutes.\n2. Swirl in the cream.\n',
+      marks: ['cream'],
+    },
+    {
+      title: 'pepper whose salt is listed',
+      text: '# Buttered Peas\n\nServes 2\n\n- 2 cups peas\n- 1 tablespoon butter\n- 1/2 teaspoon salt\n\n1. Toss the peas with the butter, salt and pepper.\n',
+      marks: ['pepper'],
+    },
+    {
+      title: 'butter named by the verb is a use of the listed butter',
+      text: '# Crumble\n\nServes 4\n\n- 4 apples, sliced\n- 2 tablespoons butter\n- 1 cup oats\n\n1. Butter a dish, add the apples, top with the oats, and bake until golden, 30 minutes.\n',
+      marks: [],
+    },
+    {
+      title: 'a walnut that only tells a size, and lemon juice from the listed lemon',
+      text: '# Almond Drops\n\nMakes 12\n\n- 2 cups ground almonds\n- 1 lemon\n- 1 egg\n\n1. Mix the almonds, the lemon juice and the egg white.\n2. Roll pieces the size of a walnut, and bake until golden, 12 minutes.\n',
+      marks: [],
+    },
+    {
+      title: 'water that pasta is only boiled in',
+      text: '# Plain Noodles\n\nServes 2\n\n- 8 ounces egg noodles\n- 1 tablespoon butter\n\n1. Boil the noodles in a large pot of water until tender, 6 minutes, and toss with the butter.\n',
+      marks: [],
+    },
+  ],
+  *look(dish) {
+    if (dish.recipe.listings.length === 0) return;
+    const marked = new Map<string, Mention[]>();
+    for (const mention of dish.mentions) {
+      if (mention.role !== 'use' || mention.listings.length > 0 || mention.food === null) continue;
+      const same = marked.get(mention.food.name);
+      if (same === undefined) marked.set(mention.food.name, [mention]);
+      else same.push(mention);
+    }
+    for (const mentions of marked.values()) {
+      const first = mentions.find((mention) => mention.measure !== null) ?? mentions[0]!;
+      const weight = weigh(dish, first);
+      if (weight !== null) yield findingOf(dish, first, mentions, weight);
+    }
+  },
+};
+
+/** How sure it is that the list lacks something; null where the author leaves it to the cook. */
+function weigh(dish: Dish, mention: Mention): Weight | null {
+  const food = mention.food!;
+  if (is(mention, 'salt') || isPepper(mention)) {
+    if (mention.measure !== null && mention.measure.unit !== null) return 'fault';
+    const other = dish.recipe.listings.some((listing) =>
+      listing.line.foods.some((each) => each.row !== null && isKindOf(each.row, foodNamed(is(mention, 'salt') ? 'black pepper' : 'salt')!)),
+    );
+    return other ? 'fault' : 'note';
+  }
+  if (isWord(fold(food.name), 'vague')) {
+    if (mention.determiner !== null || dish.recipe.listings.some((listing) => listing.line.foods.some((each) => each.row === null))) return null;
+    return 'query';
+  }
+  if (mention.optional) return 'note';
+  if (mention.toTaste) return 'note';
+  if (is(mention, 'water') && mention.measure === null) return mention.verb === null ? null : 'query';
+  if (is(mention, 'ice')) return 'query';
+  if (mention.verb === 'serve' || mention.verb === null) return 'query';
+  return food.generic && mention.determiner !== null ? 'query' : 'fault';
+}
+
+function is(mention: Mention, name: string): boolean {
+  const food = foodNamed(name);
+  return mention.food !== null && food !== null && isKindOf(mention.food, food);
+}
+
+/** The spice and not the vegetable. */
+function isPepper(mention: Mention): boolean {
+  return mention.food?.name === 'pepper' ? singular(fold(mention.text)) === fold(mention.text) : is(mention, 'black pepper') || is(mention, 'white pepper');
+}
+
+function findingOf(dish: Dish, first: Mention, mentions: readonly Mention[], weight: Weight): Finding {
+  const passage = dish.recipe.steps[first.step]!.passage;
+  const near = nearestEntry(first.food!, vocabularyOf(dish.recipe.listings));
+  const where = `step ${dish.recipe.steps[first.step]!.number ?? first.step + 1}`;
+  return {
+    span: passage.span(first.start, first.end),
+    subject: first.food!.name,
+    weight,
+    message: `"${first.text}" is used in ${where} and is not on the list${near === null ? '' : `, which has ${near.food.text}`}.`,
+    advice: near === null ? 'List it, or take it out of the step.' : 'List it, or use one name for both.',
+    related: [
+      ...mentions
+        .filter((mention) => mention !== first)
+        .map((mention) => ({
+          file: dish.page.path,
+          span: dish.recipe.steps[mention.step]!.passage.span(mention.start, mention.end),
+          message: 'used here too',
+        })),
+      ...(near === null ? [] : [{ file: dish.page.path, span: near.listing.passage.span(), message: 'the nearest listing' }]),
+    ],
+  };
+}

@@ -1,0 +1,271 @@
+/** Puts a recipe together from the sections that make it up: each block goes to the part that it belongs to. */
+import type { HeadingKind } from '../larder/headings.js';
+import type { Passage } from '../manuscript/passage.js';
+import type { Page, Span } from '../manuscript/types.js';
+import { CLEAR, NONE, POSSIBLE, SAID } from './evidence.js';
+import {
+  countAlone,
+  type Fields,
+  frontFields,
+  readFields,
+  tableFields,
+  timeValue,
+  yieldRemark,
+  yieldSentence,
+  yieldValue,
+} from './fields.js';
+import type { Head } from './heads.js';
+import { type LineJudge, startsWithAmount, wordCount } from './language.js';
+import { ListBuilder } from './lists.js';
+import { MethodBuilder } from './method.js';
+import type { Outline } from './outline.js';
+import type { Content, Piece, Section } from './sections.js';
+import { isTitle, labelledKind, partedAtFields, textsOf } from './texts.js';
+import type { Recipe, StatedTime, StatedYield } from './types.js';
+
+export interface Naming {
+  readonly title: Passage | null;
+  /** Whether the page's front matter speaks of this recipe, which it does where there is only one. */
+  readonly front: boolean;
+}
+
+export function recipeOf(page: Page, outline: Outline, naming: Naming, judge: LineJudge): Recipe {
+  return new RecipeBuilder(page, outline, naming, judge).build();
+}
+
+class RecipeBuilder {
+  private readonly list: ListBuilder;
+  private readonly method = new MethodBuilder();
+  private readonly headnote: Passage[] = [];
+  private readonly notes: Passage[] = [];
+  private readonly storage: Passage[] = [];
+  private readonly nutrition: Passage[] = [];
+  private readonly equipment: Passage[] = [];
+  private readonly rest: Passage[] = [];
+  private readonly yields: StatedYield[] = [];
+  private readonly times: StatedTime[] = [];
+  private title: Passage | null;
+  private listed = false;
+  /** How sure the surest list and method of the recipe are: less sure blocks are then neither. */
+  private readonly surestList: number;
+  private readonly surestMethod: number;
+
+  constructor(
+    private readonly page: Page,
+    private readonly outline: Outline,
+    private readonly naming: Naming,
+    judge: LineJudge,
+  ) {
+    this.list = new ListBuilder(judge);
+    this.title = naming.title;
+    let list = NONE as number;
+    let method = NONE as number;
+    for (const { pieces } of outline.sections) {
+      for (const { reads } of pieces) {
+        list = Math.max(list, reads.list);
+        method = Math.max(method, reads.method);
+      }
+    }
+    this.surestList = list;
+    this.surestMethod = method;
+  }
+
+  build(): Recipe {
+    let group: Head | null = null;
+    for (const section of this.outline.sections) {
+      const head = section.head === this.outline.head ? null : section.head;
+      group = this.groupFor(section, head, group);
+      if (head !== null) this.readHead(head);
+      this.list.enter(group);
+      this.method.enter(group);
+      for (const piece of section.pieces) this.readPiece(piece, section, head);
+    }
+    const front: Fields = this.naming.front ? frontFields(this.page.front) : { yields: [], times: [] };
+    const yields = [...this.yields, ...front.yields];
+    const steps = this.method.steps();
+    const notes = inOrder([...this.notes, ...this.method.remarks]);
+    // A yield may be said at the very end.
+    if (!yields.some((stated) => stated.parsed !== null))
+      yields.push(...notes.flatMap((note) => yieldSentence(note) ?? []));
+    return {
+      file: this.page.path,
+      title: this.title,
+      span: this.span(),
+      headnote: this.headnote,
+      yield: yields.find((stated) => stated.parsed !== null) ?? yields[0] ?? null,
+      times: [...this.times, ...front.times],
+      components: this.list.components,
+      listings: this.list.listings,
+      steps,
+      notes,
+      storage: this.storage,
+      nutrition: this.nutrition,
+      equipment: this.equipment,
+      rest: inOrder([...this.rest, ...this.list.asides]),
+    };
+  }
+
+  /** The head over this group of listings or steps: the section's own, or a larger one above "Ingredients" and "Method". */
+  private groupFor(section: Section, head: Head | null, group: Head | null): Head | null {
+    if (head === null) return section.head === null ? group : null;
+    const usual =
+      head.kind !== null && head.kind !== 'serving' && head.kind !== 'alternative' && head.of === null;
+    // "Preparation" below "Method" heads a group of its steps like any other words.
+    const inner = usual && section.scope !== head.kind && section.scope !== null;
+    if (!usual || inner || this.isInnerMethod(section, head)) return head;
+    return group !== null && head.depth > group.depth && group.kind === null ? group : null;
+  }
+
+  private isInnerMethod(section: Section, head: Head): boolean {
+    return head.kind === 'method' && section.inner;
+  }
+
+  private readHead(head: Head): void {
+    if (head.extra === null) return;
+    const fields = readFields(head.extra);
+    if (fields !== null) this.take(fields);
+    else if (head.kind === 'list' && /^(?:for )?\d/i.test(head.extra.text))
+      this.yields.push(yieldValue(head.extra));
+  }
+
+  private readPiece(piece: Piece, section: Section, head: Head | null): void {
+    const { block, reads } = piece;
+    const label =
+      block.type === 'paragraph' && section.scope === 'method' ? labelledKind(block.passage) : null;
+    if (label !== null && block.type === 'paragraph') {
+      this.partFor(label).push(block.passage);
+      return;
+    }
+    if (this.isList(piece, section)) {
+      this.listed = true;
+      if (block.type === 'paragraph') {
+        const fields = readFields(block.passage);
+        if (fields !== null) {
+          this.take(fields);
+          return;
+        }
+      }
+      this.list.add(block);
+    } else if (this.isMethod(piece, section.scope)) this.method.add(block);
+    else if (section.scope !== null && section.scope !== 'list' && section.scope !== 'method')
+      this.readPart(section.scope, block);
+    else if (reads.mingled) append(this.rest, textsOf(block));
+    else this.readText(block, section, head);
+  }
+
+  private isList({ reads, block }: Piece, section: Section): boolean {
+    if (reads.list === SAID || (section.scope === 'list' && block.type === 'table')) return true;
+    if (reads.list === NONE) return false;
+    // What stands below a heading for the method is only a list where the recipe has no other.
+    if (section.scope === 'method') return this.surestList === POSSIBLE;
+    return reads.list >= Math.min(this.surestList, CLEAR);
+  }
+
+  private isMethod({ reads, block }: Piece, scope: HeadingKind | null): boolean {
+    if (reads.method === SAID) return true;
+    // Where nothing reads as a method, the text after a list without headings must be it.
+    if (this.surestMethod === NONE && this.listed && scope === null && block.type === 'paragraph') {
+      return readFields(block.passage) === null && labelledKind(block.passage) === null;
+    }
+    if (reads.method === NONE || this.surestMethod === SAID) return false;
+    return this.listed || this.list.listings.length > 0;
+  }
+
+  /** Text that no heading and no wording claims: it belongs by its place. */
+  private readText(block: Content, section: Section, head: Head | null): void {
+    const stated = block.type === 'table' ? tableFields(block) : null;
+    if (stated !== null) {
+      this.take(stated);
+      return;
+    }
+    for (const passage of textsOf(block).flatMap(partedAtFields)) {
+      const fields = readFields(passage);
+      if (fields !== null) {
+        this.take(fields);
+        continue;
+      }
+      const remark = section.scope === 'list' ? (yieldRemark(passage) ?? yieldSentence(passage)) : null;
+      if (remark !== null) {
+        this.yields.push(remark);
+        if (remark.passage.text.length + 1 >= passage.text.trim().length) continue;
+      }
+      const kind = labelledKind(passage);
+      if (kind !== null) this.partFor(kind).push(passage);
+      else if (this.method.started) this.notes.push(passage);
+      else if (section.scope === 'list' || this.listed) this.rest.push(passage);
+      else this.readHeadnote(passage, head);
+    }
+  }
+
+  private readHeadnote(passage: Passage, head: Head | null): void {
+    if (this.title === null && this.headnote.length === 0 && head === null && isTitle(passage)) {
+      this.title = passage;
+      return;
+    }
+    const alone = countAlone(passage);
+    const stated = alone ?? yieldSentence(passage);
+    if (stated !== null) this.yields.push(stated);
+    if (alone === null && (stated === null || stated.passage.text.length + 1 < passage.text.length))
+      this.headnote.push(passage);
+  }
+
+  private readPart(kind: HeadingKind, block: Content): void {
+    const texts = textsOf(block);
+    if (kind === 'yield' || kind === 'times') {
+      for (const text of texts) {
+        const fields = readFields(text);
+        if (fields !== null) this.take(fields);
+        else if (kind === 'yield' && wordCount(text.text) < 12) this.yields.push(yieldValue(text));
+        else if (kind === 'times' && startsWithAmount(text.text))
+          this.times.push(timeValue('time-total', text, text));
+        else this.rest.push(text);
+      }
+    } else append(this.partFor(kind), texts);
+  }
+
+  private partFor(kind: HeadingKind): Passage[] {
+    if (kind === 'storage') return this.storage;
+    if (kind === 'nutrition') return this.nutrition;
+    if (kind === 'equipment') return this.equipment;
+    if (kind === 'notes' || kind === 'serving') return this.notes;
+    return kind === 'headnote' ? this.headnote : this.rest;
+  }
+
+  private take(fields: Fields): void {
+    this.yields.push(...fields.yields);
+    this.times.push(...fields.times);
+  }
+
+  private span(): Span {
+    let start = Number.POSITIVE_INFINITY;
+    let end = 0;
+    const widen = (span: Span): void => {
+      start = Math.min(start, span.start);
+      end = Math.max(end, span.end);
+    };
+    for (const section of this.outline.sections) {
+      if (section.head !== null) widen(section.head.span);
+      for (const piece of section.pieces) widen(piece.block.span);
+    }
+    if (
+      this.title !== null &&
+      this.naming.front &&
+      this.title === this.naming.title &&
+      this.outline.head === null
+    ) {
+      // The front matter opens with its fence, which is as far up as the file goes.
+      start = Math.min(start, this.page.text.charCodeAt(0) === 0xfeff ? 1 : 0);
+    }
+    return { start: Math.min(start, end), end };
+  }
+}
+
+/** Sorted by place: they were gathered by more than one hand. */
+function inOrder(passages: Passage[]): Passage[] {
+  return passages.sort((a, b) => a.span().start - b.span().start);
+}
+
+/** A list may be longer than a call may have arguments. */
+function append(to: Passage[], texts: readonly Passage[]): void {
+  for (const text of texts) to.push(text);
+}

@@ -1,0 +1,64 @@
+/** The texts of a block one by one, and what a paragraph says of itself. */
+import { type HeadingKind, headingKind } from '../larder/headings.js';
+import { Passage } from '../manuscript/passage.js';
+import type { Block } from '../manuscript/types.js';
+import { readFields } from './fields.js';
+import { startsWithAmount, wordCount } from './language.js';
+import type { Content } from './sections.js';
+
+/** The part to which a paragraph gives itself by its first words: "Storage: keeps a week". */
+export function labelledKind(passage: Passage): HeadingKind | null {
+  const label = /^(\p{L}[\p{L}'’ -]{2,30}?)(?::|\s[–—-])\s/u.exec(passage.text);
+  const kind = label === null ? null : headingKind(label[1]!);
+  return kind === 'notes' || kind === 'storage' || kind === 'nutrition' || kind === 'equipment' ? kind : null;
+}
+
+/** A paragraph parted at those of its lines that state the yield or a time. */
+export function partedAtFields(passage: Passage): Passage[] {
+  const lines = [...passage.text.matchAll(/[^\n]+/g)];
+  if (lines.length < 2) return [passage];
+  const parts: Passage[] = [];
+  let from = 0;
+  for (const line of lines) {
+    const end = line.index + line[0].length;
+    const part = passage.slice(line.index, end).trim();
+    if (!/^[^\p{L}]*\p{Lu}/u.test(part.text) || readFields(part) === null) continue;
+    parts.push(passage.slice(from, line.index).trim(), part);
+    from = end;
+  }
+  parts.push(passage.slice(from).trim());
+  return parts.filter((part) => part.text !== '');
+}
+
+const LONGEST_TITLE = 60;
+const MOST_TITLE_WORDS = 8;
+
+/** A short line that is no sentence, at the head of a recipe without any heading. */
+export function isTitle(passage: Passage): boolean {
+  const text = passage.text.trim();
+  return (
+    text.length <= LONGEST_TITLE &&
+    !/[.!?:,\n]$|\n/.test(text) &&
+    wordCount(text) <= MOST_TITLE_WORDS &&
+    !startsWithAmount(text)
+  );
+}
+
+/** The texts of a block one by one: paragraphs, items with what is below them, rows. */
+export function textsOf(block: Content | Block): Passage[] {
+  if (block.type === 'paragraph' || block.type === 'heading')
+    return block.passage.text.trim() === '' ? [] : [block.passage.trim()];
+  if (block.type === 'list') return block.items.flatMap((item) => item.blocks.flatMap(textsOf));
+  if (block.type === 'quote') return block.blocks.flatMap(textsOf);
+  if (block.type !== 'table') return [];
+  return block.rows.map(rowText).filter((row) => row.text !== '');
+}
+
+/** A row of two cells reads as a label with its value. */
+function rowText(row: readonly Passage[]): Passage {
+  const cells = row.map((cell) => cell.trim()).filter((cell) => cell.text !== '');
+  if (cells.length === 0) return EMPTY;
+  return Passage.join(cells, cells.length === 2 && !cells[0]!.text.endsWith(':') ? ': ' : ' ');
+}
+
+const EMPTY = new Passage('', []);

@@ -1,0 +1,115 @@
+/** Knows the phrases of an ingredient line: what asks for a part, what opens a purpose or a preparation, what is a list of foods. */
+import { foodAt } from '../larder/foods.js';
+import { lexiconAt } from '../larder/lexicon.js';
+import { techniqueOf } from '../larder/techniques.js';
+import { keysOf, QUANTITY_KEY, type Segment } from './line-pieces.js';
+import { jointOf, namesIn } from './naming.js';
+import { rowEndingAt, stateLength } from './words.js';
+
+/** The index after "juice of", "finely grated zest and juice of", "juice from"; `from` where no part is asked for. */
+export function skipForms(keys: readonly string[], from: number): number {
+  let at = from;
+  let asked = false;
+  for (; at < keys.length; at++) {
+    const form = lexiconAt(keys, at, 'form') !== null;
+    asked ||= form;
+    const between = keys[at] !== 'of' && BETWEEN_FORMS.has(keys[at]!);
+    if (form || between) continue;
+    const state = asked ? 0 : stateLength(keys, at);
+    if (state === 0) break;
+    at += state - 1;
+  }
+  if (!asked) return from;
+  if (keys[at] === 'of' || keys[at] === 'from') return at + 1;
+  return keys[at] === QUANTITY_KEY && at > from ? at : from;
+}
+
+/** The parts of a food that the words ask for. */
+export function formsIn(keys: readonly string[]): string[] {
+  const forms: string[] = [];
+  for (let at = 0; at < keys.length; at++) {
+    const means = lexiconAt(keys, at, 'form')?.means ?? null;
+    if (means !== null && !forms.includes(means)) forms.push(means);
+  }
+  return forms;
+}
+
+/** The parts that a preparation makes of a food: "juiced", "zest and juice", but not the "white and green parts" of a leek. */
+export function formsMade(keys: readonly string[]): string[] {
+  const made = keys.filter((key) => techniqueOf(key)?.form === 'past');
+  const only = skipForms([...keys, 'of'], 0) > keys.length || keys.every((_, at) => isFormWord(keys, at));
+  return formsIn(only ? keys : made);
+}
+
+function isFormWord(keys: readonly string[], at: number): boolean {
+  const between = BETWEEN_FORMS.has(keys[at]!) || lexiconAt(keys, at, 'state-adverb') !== null;
+  return between || lexiconAt(keys, at, 'form') !== null || techniqueOf(keys[at]!)?.form === 'past';
+}
+
+const BETWEEN_FORMS = new Set(['and', '&', 'the', 'only', 'of']);
+
+/** "for the pan", "to serve". "to" needs a verb after a preparation ("mashed to paste"), and no size after a name. */
+export function isPurpose(keys: readonly string[], at: number, afterName: boolean): boolean {
+  const match = lexiconAt(keys, at, 'purpose');
+  if (match === null) return false;
+  if (keys[at] !== 'to') return true;
+  const next = keys[at + 1];
+  if (next === undefined || next === QUANTITY_KEY) return false;
+  return techniqueOf(next)?.form === 'base' || (afterName && lexiconAt(keys, at + 1, 'size') === null);
+}
+
+/** Whether the words say what is done to a food: they open with a state or participle, or hold one ("skin removed"). */
+export function opensWithPreparation(keys: readonly string[]): boolean {
+  if (lexiconAt(keys, 0, 'preparation') !== null || stateLength(keys, 0) > 0) return true;
+  if (lexiconAt(keys, 0, 'form') !== null) return true;
+  if (lexiconAt(keys, 0, 'aside') !== null) return false;
+  if (rowEndingAt(keys) !== null) return false;
+  return keys.some(
+    (key, at) => techniqueOf(key)?.form === 'past' || lexiconAt(keys, at, 'preparation') !== null,
+  );
+}
+
+/** "fresh fruit", "cooked brown rice": a state and then nothing but a food's name. */
+export function isStatedFood(keys: readonly string[]): boolean {
+  const at = stateLength(keys, 0);
+  return at < keys.length && foodAt(keys, at)?.length === keys.length - at;
+}
+
+/**
+ * How many of the stretches after the first name go on listing foods: "Onion, celery, carrot and garlic". Beside an
+ * amount they must end as a list does: "2 tablespoons maple syrup, agave, or honey".
+ */
+export function isFoodList(
+  rest: readonly Segment[],
+  measured: boolean,
+  named: boolean,
+): { length: number; joined: 'and' | 'or' } {
+  let length = 0;
+  let joined: 'and' | 'or' | null = null;
+  while (named && joined === null && length < rest.length && isNames(rest[length]!)) {
+    joined = listJoint(rest[length]!);
+    length++;
+  }
+  if (joined === null && measured) return { length: 0, joined: 'and' };
+  return { length, joined: joined ?? 'and' };
+}
+
+/** Whether a stretch only names foods that the larder has. */
+function isNames(segment: Segment): boolean {
+  if (segment.lead !== 'comma') return false;
+  const from = jointOf(segment.pieces[0]!) === null ? 0 : 1;
+  const pieces = segment.pieces.slice(from);
+  if (pieces.length === 0 || pieces.some((piece) => piece.draft !== null)) return false;
+  const { foods, tail } = namesIn(pieces);
+  if (tail.length > 0) return false;
+  const known = foods.filter(({ name, shared }) => rowEndingAt(keysOf([...name, ...shared])) !== null);
+  // The end of a list ("oregano or foo") may have one food that the larder has not.
+  return foods.length > 1 ? known.length > 0 : known.length === 1;
+}
+
+function listJoint(segment: Segment): 'and' | 'or' | null {
+  const first = jointOf(segment.pieces[0]!);
+  if (first !== null) return first;
+  const last = namesIn(segment.pieces).foods.at(-1)!.joined;
+  return last === 'first' ? null : last;
+}

@@ -1,0 +1,101 @@
+/** What the words around a food say of it: a comparison, a suggestion, a tool's name, a thing already made. */
+import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { singular } from '../larder/names.js';
+import { does } from '../larder/techniques.js';
+import type { Technique } from '../larder/types.js';
+import { vesselAt } from '../larder/vessels.js';
+import { verbAt, type Words } from './words.js';
+
+/** How far a comparison reaches: "the size of a small green walnut". */
+const LIKENESS_REACH = 6;
+/** How far back a word is sought that refers to what was named before: "the remaining chopped fresh parsley". */
+const REFERRING_REACH = 4;
+
+/** Whether the food at words `start` to `end` is only compared with: "the size of a walnut", "pea-sized", "like thick cream". */
+export function isLikeness(words: Words, start: number, end: number): boolean {
+  const next = words.keys[end];
+  if (next !== undefined && words.before[end] === '' && phraseAt(words.keys, end, 'likeness-after') !== null) {
+    const hyphenated = words.words[end]!.hyphenated;
+    if (hyphenated || (next !== 'brown' && next !== 'like' && next !== 'free' && next !== 'style')) return true;
+  }
+  for (let index = start - 1; index >= 0 && index >= start - LIKENESS_REACH; index--) {
+    if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') break;
+    const phrase = phraseAt(words.keys, index, 'likeness');
+    if (phrase !== null && index + phrase.length <= start) return true;
+  }
+  return false;
+}
+
+/** Whether the food's name belongs to a tool's: "butter knife", "rice cooker". A slice, a cup or a bowl of it is no tool. */
+export function isToolName(words: Words, end: number): boolean {
+  if (end >= words.keys.length || words.before[end] !== '' || words.at[end]! - words.at[end - 1]! > 1) return false;
+  return vesselAt(words.keys, end) !== null && verbAt(words, end) === null;
+}
+
+/** Whether a made thing's name follows the food's and takes it over: "the onion mixture", "chicken soup". */
+export function namesMade(words: Words, end: number): boolean {
+  if (end >= words.keys.length || words.before[end] !== '') return false;
+  return isMadeWord(words.keys, end) !== 0 && verbAt(words, end) === null;
+}
+
+/** How many words name a thing that recipes make ("dough", "egg wash"), in singular or plural; 0 when none does. */
+export function isMadeWord(keys: readonly string[], at: number): number {
+  const phrase = phraseAt(keys, at, 'made');
+  if (phrase !== null) return phrase.length;
+  const one = keys[at];
+  return one !== undefined && isWord(singular(one), 'made') ? 1 : 0;
+}
+
+/** Whether the sentence leaves the food at word `at` to the reader: "if you like", "goes well with", "such as", "instead of". */
+export function isSuggestion(words: Words, at: number): boolean {
+  const sentence = words.sentence[at]!;
+  for (let index = firstOf(words, at); index < words.keys.length && words.sentence[index] === sentence; index++) {
+    if (phraseAt(words.keys, index, 'suggestion') !== null || phraseAt(words.keys, index, 'instead') !== null) return true;
+    if (index < at && phraseAt(words.keys, index, 'example') !== null) return true;
+  }
+  return false;
+}
+
+/** Whether the food is named only to be kept out: "do not add salt", "without butter". */
+export function isNegated(words: Words, start: number): boolean {
+  for (let index = start - 1; index >= 0 && index >= start - 3; index--) {
+    if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') return false;
+    if (phraseAt(words.keys, index, 'negation') !== null) return words.keys[index] !== 'not' || words.keys[index + 1] !== 'only';
+  }
+  return false;
+}
+
+/** The referring, remaining or extra words before a food, joined by spaces; null when it stands bare. */
+export function determinerOf(words: Words, start: number): string | null {
+  const found: string[] = [];
+  for (let index = start - 1; index >= 0 && index >= start - REFERRING_REACH; index--) {
+    if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') break;
+    const key = words.keys[index]!;
+    if (isWord(key, 'referring') || isWord(key, 'rest-word') || isWord(key, 'extra-word') || isWord(key, 'reserve-word')) found.unshift(key);
+    else if (verbAt(words, index) !== null) break;
+  }
+  return found.length === 0 ? null : found.join(' ');
+}
+
+export function says(determiner: string | null, is: 'referring' | 'rest-word' | 'extra-word' | 'reserve-word'): boolean {
+  return determiner !== null && determiner.split(' ').some((word) => isWord(word, is));
+}
+
+/**
+ * Whether the water at words `start` to `end` is only boiled in, steamed over, washed with or used to thin, and not eaten.
+ */
+export function isCookingWater(words: Words, start: number, verb: Technique | null): boolean {
+  if (verb !== null && does(verb, 'drain', 'prepare', 'remove')) return true;
+  const sentence = words.sentence[start]!;
+  for (let index = firstOf(words, start); index < words.keys.length && words.sentence[index] === sentence; index++) {
+    if (isWord(words.keys[index], 'boiling-water')) return true;
+  }
+  return false;
+}
+
+/** The first word of the sentence that word `at` is in. */
+export function firstOf(words: Words, at: number): number {
+  let first = at;
+  while (first > 0 && words.sentence[first - 1] === words.sentence[at]) first--;
+  return first;
+}

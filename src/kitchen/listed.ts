@@ -1,0 +1,82 @@
+/** The list as a vocabulary: which words of the method may mean which listing. */
+import type { Listing } from '../anatomy/types.js';
+import type { ListedFood } from '../grammar/types.js';
+import { foodAt } from '../larder/foods.js';
+import { isWord } from '../larder/kitchen-words.js';
+import { fold, singular } from '../larder/names.js';
+import { techniqueOf } from '../larder/techniques.js';
+import type { Food } from '../larder/types.js';
+
+/** One food of one listing, with the words it can be known by. */
+export interface Entry {
+  readonly listing: Listing;
+  readonly food: ListedFood;
+  /** Folded and singular. */
+  readonly words: readonly string[];
+  readonly head: string;
+}
+
+export interface Vocabulary {
+  readonly entries: readonly Entry[];
+  /** The entries that hold a word. */
+  readonly byWord: ReadonlyMap<string, readonly Entry[]>;
+}
+
+/** The vocabulary of a recipe's listings. */
+export function vocabularyOf(listings: readonly Listing[]): Vocabulary {
+  const entries: Entry[] = [];
+  const byWord = new Map<string, Entry[]>();
+  for (const listing of listings) {
+    for (const food of listing.line.foods) {
+      const words = food.name.split(/[\s/-]+/).map((word) => singular(fold(word))).filter((word) => word !== '');
+      if (words.length === 0) continue;
+      const entry: Entry = { listing, food, words, head: words.at(-1)! };
+      entries.push(entry);
+      for (const word of new Set(words)) {
+        const holders = byWord.get(word);
+        if (holders === undefined) byWord.set(word, [entry]);
+        else holders.push(entry);
+      }
+    }
+  }
+  return { entries, byWord };
+}
+
+/**
+ * The longest run of words at `at` that names a listed food by the list's own words: its head ("potatoes" for "Yukon Gold
+ * potatoes") or a word that only it has ("yacai"). `keys` are folded.
+ */
+export function listedAt(vocabulary: Vocabulary, keys: readonly string[], at: number): { entries: Entry[]; length: number } | null {
+  const candidates = vocabulary.byWord.get(singular(keys[at]!));
+  if (candidates === undefined) return null;
+  let length = 0;
+  let found: Entry[] = [];
+  for (const entry of candidates) {
+    const run = runLength(entry, keys, at);
+    if (run === 0 || run < length) continue;
+    if (run > length) found = [];
+    length = run;
+    if (!found.includes(entry)) found.push(entry);
+  }
+  return length === 0 ? null : { entries: found, length };
+}
+
+/** How many words from `at` on are the entry's own, when they are enough to know it by; else 0. */
+function runLength(entry: Entry, keys: readonly string[], at: number): number {
+  let end = at;
+  let enough = 0;
+  while (end < keys.length) {
+    const word = singular(keys[end]!);
+    if (!entry.words.includes(word)) break;
+    end++;
+    if (word === entry.head || tells(word, entry.food.row)) enough = end - at;
+  }
+  return enough;
+}
+
+/** Whether a word that is not the head tells the food by itself: no adjective, no state, no other food. */
+function tells(word: string, row: Food | null): boolean {
+  if (word.length < 4 || isWord(word, 'adjective') || isWord(word, 'vague') || isWord(word, 'made') || techniqueOf(word) !== null) return false;
+  const match = foodAt([word], 0);
+  return match === null || match.food === row;
+}

@@ -1,0 +1,93 @@
+/** Finds what was left to be filled in: "page 000", "TK", "XX minutes", "??", "[check]". */
+import { readText } from '../grammar/text.js';
+import type { Item } from '../grammar/types.js';
+import { phraseAt } from '../larder/kitchen-words.js';
+import type { Passage } from '../manuscript/passage.js';
+import type { Block, Page, Span } from '../manuscript/types.js';
+
+export interface Placeholder {
+  readonly span: Span;
+  readonly text: string;
+}
+
+/** What every placeholder has some of; a text without it need not be read. */
+const SIGNS = /\?\s?\?|\[|__|[Xx]{2}|0{2}|T[KBO]|FIXME|orem ipsum/;
+
+/** All placeholders of a page, recipes or not, in order. */
+export function placeholdersOf(page: Page): Placeholder[] {
+  const found: Placeholder[] = [];
+  for (const passage of [...page.front.map((field) => field.passage), ...passagesOf(page.blocks)]) {
+    if (SIGNS.test(passage.text)) found.push(...placeholdersIn(passage));
+  }
+  return found;
+}
+
+function passagesOf(blocks: readonly Block[]): Passage[] {
+  return blocks.flatMap((block) => {
+    switch (block.type) {
+      case 'heading':
+      case 'paragraph':
+        return [block.passage];
+      case 'list':
+        return block.items.flatMap((item) => passagesOf(item.blocks));
+      case 'table':
+        return block.rows.flat();
+      case 'quote':
+        return passagesOf(block.blocks);
+      default:
+        return [];
+    }
+  });
+}
+
+function placeholdersIn(passage: Passage): Placeholder[] {
+  const items = readText(passage.text);
+  const found: Placeholder[] = [];
+  for (let at = 0; at < items.length; at++) {
+    const length = pageReference(items, at) ?? lettersAt(items, at) ?? questionMarks(items, at) ?? bracketed(items, at);
+    if (length === null) continue;
+    const start = items[at]!.start;
+    const end = items[at + length - 1]!.end;
+    found.push({ span: passage.span(start, end), text: passage.text.slice(start, end) });
+    at += length - 1;
+  }
+  return found;
+}
+
+/** "page 000", "p. 00", "page XX": how many items it takes. */
+function pageReference(items: readonly Item[], at: number): number | null {
+  const word = items[at]!;
+  if (word.kind !== 'word' || !/^(pages?|pp?)$/.test(word.key)) return null;
+  const next = items[at + 1];
+  const target = next?.kind === 'point' && next.text === '.' ? at + 2 : at + 1;
+  const item = items[target];
+  if (item?.kind === 'count' && item.amount.low.equals(0)) return target - at + 1;
+  if (item?.kind === 'word' && /^(x+|0+|tk|n+)$/.test(item.key)) return target - at + 1;
+  return null;
+}
+
+function lettersAt(items: readonly Item[], at: number): number | null {
+  const word = items[at]!;
+  if (word.kind !== 'word' || word.text !== word.text.toUpperCase()) return null;
+  const keys = items.slice(at, at + 2).map((item) => (item.kind === 'word' ? item.key : ''));
+  return phraseAt(keys, 0, 'placeholder')?.length ?? null;
+}
+
+/** Two question marks or more, or a run of low lines. */
+function questionMarks(items: readonly Item[], at: number): number | null {
+  const first = items[at]!;
+  if (first.kind !== 'point' || (first.text !== '?' && first.text !== '_')) return null;
+  let length = 1;
+  for (let next = items[at + 1]; next?.kind === 'point' && next.text === first.text; next = items[at + length]) length++;
+  return length > 1 ? length : null;
+}
+
+/** "[check]", "[how much?]". */
+function bracketed(items: readonly Item[], at: number): number | null {
+  const open = items[at]!;
+  if (open.kind !== 'point' || open.text !== '[') return null;
+  const close = items.findIndex((item, index) => index > at && item.kind === 'point' && item.text === ']');
+  if (close < 0) return null;
+  const keys = items.slice(at + 1, close).map((item) => (item.kind === 'word' ? item.key : ''));
+  return phraseAt(keys, 0, 'placeholder-bracket') !== null || phraseAt(keys, 0, 'placeholder') !== null ? close - at + 1 : null;
+}

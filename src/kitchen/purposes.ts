@@ -1,0 +1,42 @@
+/** Knows the listings that a method uses without naming them: a garnish, the oil for frying, what is served beside, a tool. */
+import type { Listing } from '../anatomy/types.js';
+import { foodNamed, isKindOf } from '../larder/foods.js';
+import { fold } from '../larder/names.js';
+import { does, techniqueOf } from '../larder/techniques.js';
+import { vesselAt } from '../larder/vessels.js';
+import type { Dish } from './types.js';
+
+/**
+ * Whether the method uses the listing by its purpose: "for garnish" where something is garnished or served, "for frying" where
+ * something is fried, water where something is boiled; or whether the listing is no food at all but a tool.
+ */
+export function isServedAside(dish: Dish, listing: Listing): boolean {
+  return isTool(listing) || purposeServed(dish, listing) || isBoiledIn(dish, listing);
+}
+
+function isTool(listing: Listing): boolean {
+  return listing.line.foods.every((food) => {
+    const words = food.name.split(/[\s-]+/).map(fold);
+    return food.row === null && words.some((_, at) => vesselAt(words, at)?.length === words.length - at);
+  });
+}
+
+function purposeServed(dish: Dish, listing: Listing): boolean {
+  const purpose = listing.line.purpose ?? listing.line.plusMore;
+  if (purpose === null) return false;
+  const words = keysOf(purpose.text);
+  const verbs = words.map((word) => techniqueOf(word)?.technique).filter((technique) => technique !== undefined);
+  if (verbs.length === 0) return false;
+  const said = new Set(dish.recipe.steps.flatMap((step) => keysOf(step.passage.text)).map((word) => techniqueOf(word)?.technique));
+  return verbs.some((verb) => said.has(verb) || (does(verb, 'garnish', 'serve') && [...said].some((other) => other !== undefined && does(other, 'garnish', 'serve'))));
+}
+
+function isBoiledIn(dish: Dish, listing: Listing): boolean {
+  const water = foodNamed('water');
+  const isWater = listing.line.foods.some((food) => food.row !== null && water !== null && isKindOf(food.row, water));
+  return isWater && dish.recipe.steps.some((step) => keysOf(step.passage.text).some((word) => word === 'boil' || word === 'boiling' || word === 'soak'));
+}
+
+function keysOf(text: string): string[] {
+  return text.split(/[^\p{L}\p{N}'’]+/u).map(fold);
+}

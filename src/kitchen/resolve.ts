@@ -1,0 +1,56 @@
+/** Which listings a food named in the method can mean. */
+import { foodNamed, isKindOf, isPartOf, kindsOf } from '../larder/foods.js';
+import type { Food } from '../larder/types.js';
+import type { Entry, Vocabulary } from './listed.js';
+
+/** How sure a resolution is; the lower the surer. */
+export type Closeness = 'same' | 'kind' | 'narrower' | 'part' | 'whole';
+
+export interface Resolution {
+  readonly entries: readonly Entry[];
+  readonly closeness: Closeness;
+}
+
+const order: readonly Closeness[] = ['same', 'kind', 'narrower', 'part', 'whole'];
+
+/** The entries that a larder food means, by the closest relation that any has; null when none has any. */
+export function resolveFood(food: Food, vocabulary: Vocabulary): Resolution | null {
+  const found = new Map<Closeness, Entry[]>();
+  for (const entry of vocabulary.entries) {
+    const closeness = entry.food.row === null ? null : relation(food, entry.food.row, entry.food.form);
+    if (closeness === null) continue;
+    const same = found.get(closeness);
+    if (same === undefined) found.set(closeness, [entry]);
+    else same.push(entry);
+  }
+  for (const closeness of order) {
+    const entries = found.get(closeness);
+    if (entries !== undefined) return { entries, closeness };
+  }
+  return null;
+}
+
+/**
+ * What the food of a mention is to the food of a listing: the same; a class of it ("the oil" for olive oil); a kind of it
+ * ("chicken thighs" for chicken); a part of it (juice for a lemon); or the whole of which a part is listed.
+ */
+function relation(mentioned: Food, listed: Food, form: string | null): Closeness | null {
+  if (mentioned === listed) return 'same';
+  if (isKindOf(listed, mentioned)) return 'kind';
+  if (isKindOf(mentioned, listed)) return 'narrower';
+  if (isPartOf(mentioned, listed)) return 'part';
+  return form === null && isPartOf(listed, mentioned) ? 'whole' : null;
+}
+
+/** Two foods close enough that a reader may have meant one by the other: they share a class that is not too wide. */
+export function nearestEntry(food: Food, vocabulary: Vocabulary): Entry | null {
+  const classes = new Set([...kindsOf(food)].filter((kind) => kind !== food && !WIDE.has(kind)));
+  return vocabulary.entries.find((entry) => entry.food.row !== null && [...kindsOf(entry.food.row)].some((kind) => classes.has(kind))) ?? null;
+}
+
+/** Classes that say too little about a likeness. */
+const WIDE = new Set(
+  ['vegetable', 'fruit', 'spice', 'herb', 'meat', 'dairy', 'seasoning', 'condiment', 'fat', 'sauce', 'nut', 'seed', 'grain', 'sweetener', 'leavening']
+    .map((name) => foodNamed(name))
+    .filter((food): food is Food => food !== null),
+);

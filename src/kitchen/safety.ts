@@ -1,0 +1,78 @@
+/** Knows which listings are raw animal foods, and which temperatures of the method are those of the food itself. */
+import Fraction from 'fraction.js';
+import { toFahrenheit } from '../arithmetic/temperatures.js';
+import type { Recipe } from '../anatomy/types.js';
+import type { Temperature } from '../grammar/types.js';
+import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { fold } from '../larder/names.js';
+import type { DoneTemperature, Mention, RawFood } from './types.js';
+import type { Words } from './words.js';
+
+/** Above this no food is cooked inside (water boils at 212°F): it is the oven's or the oil's temperature. */
+const HOTTEST_FOOD_FAHRENHEIT = new Fraction(211);
+/** Below this it is a drink's, a dough's or a refrigerator's temperature. */
+const COOLEST_FOOD_FAHRENHEIT = new Fraction(115);
+/** From here on a bare number of degrees is taken as Fahrenheit. */
+const LEAST_PLAIN_FAHRENHEIT = new Fraction(105);
+/** How many words after a temperature may still say that it is the food's own: "165°F on an instant-read thermometer". */
+const WORDS_AFTER = 7;
+
+/** The listings that are raw animal foods with a safe minimum temperature. */
+export function rawFoodsOf(recipe: Recipe): RawFood[] {
+  const found: RawFood[] = [];
+  for (const listing of recipe.listings) {
+    const food = listing.line.foods.find((each) => each.row?.safety !== undefined && !each.row.ready);
+    if (food?.row?.safety === undefined || isReady(listing.passage.text)) continue;
+    found.push({ listing, food: food.row, safety: food.row.safety });
+  }
+  return found;
+}
+
+/** "2 cups cooked chicken", "smoked trout", "leftover turkey": nothing raw is left. */
+function isReady(text: string): boolean {
+  return text.split(/[^\p{L}-]+/u).some((word) => isWord(fold(word), 'ready-state'));
+}
+
+/** The temperatures to which food is cooked, with the raw foods that each can be about. */
+export function doneTemperaturesOf(words: readonly Words[], mentions: readonly Mention[], rawFoods: readonly RawFood[]): DoneTemperature[] {
+  const found: DoneTemperature[] = [];
+  words.forEach((step, index) => {
+    step.items.forEach((item, at) => {
+      if (item.kind !== 'temperature') return;
+      const fahrenheit = inFahrenheit(item);
+      if (fahrenheit === null || fahrenheit.gt(HOTTEST_FOOD_FAHRENHEIT) || fahrenheit.lt(COOLEST_FOOD_FAHRENHEIT)) return;
+      if (!isFoodsOwn(step, at)) return;
+      const named = rawFoods.filter((raw) => mentions.some((mention) => mention.step === index && mention.listings.includes(raw.listing)));
+      found.push({ step: index, temperature: item, fahrenheit, foods: named.length > 0 ? named : rawFoods });
+    });
+  });
+  return found;
+}
+
+/** The lowest that the text allows, in degrees Fahrenheit; null for a gas mark, which is always an oven's. */
+function inFahrenheit(temperature: Temperature): Fraction | null {
+  const { low, high } = temperature.amount;
+  const least = low.lte(high) ? low : high;
+  if (temperature.scale === 'gas') return null;
+  return toFahrenheit(least, temperature.scale ?? (least.gte(LEAST_PLAIN_FAHRENHEIT) ? 'fahrenheit' : 'celsius'));
+}
+
+/** Whether the words around a temperature say that it is the food's: "internal", "thermometer", "until it reaches". */
+function isFoodsOwn(words: Words, item: number): boolean {
+  let outside = false;
+  let reaching = false;
+  const position = words.at.findIndex((at) => at > item);
+  const after = position < 0 ? words.keys.length : position;
+  const sentence = words.sentence[after - 1];
+  for (let at = after - 1; at >= 0 && words.sentence[at] === sentence; at--) {
+    if (words.items.slice(words.at[at]!, item).some((between) => between.kind === 'temperature')) break;
+    if (phraseAt(words.keys, at, 'inside') !== null) return true;
+    if (isWord(words.keys[at], 'outside')) outside = true;
+    if (isWord(words.keys[at], 'until') || words.keys[at] === 'reaches' || words.keys[at] === 'reach') reaching = true;
+  }
+  for (let at = after; at < Math.min(words.keys.length, after + WORDS_AFTER) && words.sentence[at] === sentence; at++) {
+    const key = words.keys[at];
+    if (key === 'internal' || key === 'internally' || key === 'thermometer' || key === 'inside') return true;
+  }
+  return reaching && !outside;
+}

@@ -1,0 +1,105 @@
+/** Finds the places in a step that name a food, a group of foods or a thing made on the way. */
+import { foodAt, foodNamed } from '../larder/foods.js';
+import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { techniqueOf } from '../larder/techniques.js';
+import type { Food } from '../larder/types.js';
+import { isMadeWord } from './context.js';
+import { type Entry, listedAt, type Vocabulary } from './listed.js';
+import { verbAt, type Words } from './words.js';
+
+/** A named food in a step: words `start` to `end`, end exclusive. */
+export interface Named {
+  readonly start: number;
+  readonly end: number;
+  /** The larder's row; null when only the list knows the words. */
+  readonly food: Food | null;
+  /** The listed foods that these words name by the list's own words. */
+  readonly entries: readonly Entry[];
+  /** The food is said by a verb or a participle: "butter the dish", "a floured board". */
+  readonly implied: boolean;
+  /** The class of a group: all, rest, dry, wet or a food class. */
+  readonly group: string | null;
+  /** The words name a thing that recipes make. */
+  readonly made: boolean;
+}
+
+/** All foods named in a step, in order; they do not overlap. */
+export function namedIn(words: Words, vocabulary: Vocabulary): Named[] {
+  const found: Named[] = [];
+  let at = 0;
+  while (at < words.keys.length) {
+    const named = namedAt(words, at, vocabulary);
+    if (named === null) at++;
+    else {
+      found.push(named);
+      at = named.end;
+    }
+  }
+  return found;
+}
+
+function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null {
+  const implied = impliedFood(words, at);
+  if (implied !== null) return { start: at, end: at + 1, food: implied, entries: [], implied: true, group: null, made: false };
+  // A word that is a food and a verb ("cream the butter", "season") is no food where it gives an order.
+  if (verbAt(words, at) !== null && actsOnNext(words, at)) return null;
+
+  const keys = words.keys;
+  const reach = sameStretch(words, at);
+  const stretch = reach === keys.length ? keys : keys.slice(0, reach);
+  const group = phraseAt(stretch, at, 'group');
+  const food = foodAt(stretch, at);
+  const listed = listedAt(vocabulary, stretch, at);
+  const longest = Math.max(food?.length ?? 0, listed?.length ?? 0, group?.length ?? 0);
+  const madeLength = isMadeWord(stretch, at);
+  if (longest === 0) {
+    return madeLength === 0 ? null : { start: at, end: at + madeLength, food: null, entries: [], implied: false, group: null, made: true };
+  }
+  if (group !== null && group.length === longest && listed === null) {
+    return { start: at, end: at + longest, food: null, entries: [], implied: false, group: group.means, made: false };
+  }
+  return {
+    start: at,
+    end: at + longest,
+    food: food !== null && food.length === longest ? food.food : null,
+    entries: listed !== null && listed.length === longest ? listed.entries : [],
+    implied: false,
+    group: null,
+    made: madeLength === longest,
+  };
+}
+
+/** Where the run of words ends that nothing parts from word `at`: names do not reach over a comma, a bracket or a number. */
+function sameStretch(words: Words, at: number): number {
+  let end = at + 1;
+  while (end < words.keys.length && words.before[end] === '' && words.at[end]! - words.at[end - 1]! <= (words.words[end]!.hyphenated ? 2 : 1)) {
+    end++;
+    if (end - at > 8) break;
+  }
+  return end;
+}
+
+/** Whether the verb at `at` takes what follows as its object, or nothing at all: "cream the butter", "season." */
+function actsOnNext(words: Words, at: number): boolean {
+  const next = words.keys[at + 1];
+  if (next === undefined) return true;
+  if (words.before[at + 1] !== '') return foodAt(words.keys, at) === null;
+  if (isWord(next, 'after-verb')) return true;
+  const food = foodAt(words.keys, at);
+  if (food === null) return true;
+  return food.length === 1 && foodAt(words.keys, at + 1) !== null && techniqueOf(words.keys[at]!)?.form === 'base';
+}
+
+/** The food that a verb or its participle puts on something: "butter the dish", "a floured board", "salted water". */
+function impliedFood(words: Words, at: number): Food | null {
+  const match = techniqueOf(words.keys[at]!);
+  const implied = match?.technique.implies;
+  if (match === null || implied === undefined) return null;
+  if (match.form === 'base') {
+    const next = words.keys[at + 1];
+    const orders = verbAt(words, at) !== null && words.before[at + 1] === '' && next !== undefined && isWord(next, 'after-verb') && next !== 'until';
+    return orders ? foodNamed(implied) : null;
+  }
+  // "Salted butter" names a food of its own, which the larder knows as one.
+  return match.form === 'past' && foodAt(words.keys, at) === null ? foodNamed(implied) : null;
+}

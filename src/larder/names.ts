@@ -1,0 +1,44 @@
+/** Knows when two spellings are the same word: case, accents, apostrophes, hyphens and number are folded away. */
+import pluralize from 'pluralize';
+
+// Words of the kitchen that end like plurals and are none, or whose regular singular is wrong.
+for (const word of ['molasses', 'hummus', 'couscous', 'asparagus', 'swiss', 'bias', 'citrus', 'haggis', 'focus', 'us']) {
+  pluralize.addUncountableRule(word);
+}
+pluralize.addSingularRule(/^(chive|olive|clove|endive|glove|stove|sleeve|curve|half-halve)s$/i, '$1');
+
+const MARKS = /\p{M}+/gu;
+const JOINTS = /['’ʼ`\s-]+/g;
+const singulars = new Map<string, string>();
+
+/** The form in which a word is compared: lower case, no accents, no apostrophes, hyphens or spaces. */
+export function fold(text: string): string {
+  const lower = text.toLowerCase();
+  const plain = isAscii(lower) ? lower : lower.normalize('NFD').replace(MARKS, '').replaceAll('œ', 'oe').replaceAll('ß', 'ss');
+  return plain.replace(JOINTS, '');
+}
+
+/** The singular of one folded word; a word that is singular comes back as it is. */
+export function singular(word: string): string {
+  if (!word.endsWith('s') && !word.endsWith('en') && !word.endsWith('e')) return word;
+  let known = singulars.get(word);
+  if (known === undefined) {
+    known = word.endsWith('ss') || word.length < 4 ? word : pluralize.singular(word);
+    if (singulars.size > 20_000) singulars.clear();
+    singulars.set(word, known);
+  }
+  return known;
+}
+
+/** The plurals a name may have, by its last word: "bay leaf" gives "bay leaves", "potato" gives "potatoes" and "potatos". */
+export function plurals(name: string): string[] {
+  const regular = pluralize.plural(name);
+  const last = name.at(-1);
+  if (last === 'o' || last === 'i') return [regular, `${name}s`, `${name}es`];
+  return last === 'f' ? [regular, `${name}s`] : [regular];
+}
+
+function isAscii(text: string): boolean {
+  for (let at = 0; at < text.length; at++) if (text.charCodeAt(at) > 127) return false;
+  return true;
+}

@@ -1,0 +1,161 @@
+/** Writes a reading for a person at a terminal, laid out like an editor's query list: by recipe, numbered, with the passage quoted. */
+import type { ChalkInstance } from 'chalk';
+import type { Mark, Related, Rule, Weight } from '../../rules/rule.js';
+import type { Recipe } from '../anatomy/types.js';
+import type { Reading } from '../reading/types.js';
+import { caution } from './caution.js';
+import { type Places, placesOf, titleOf } from './places.js';
+import { clip, displayWidth, fill, oneLine, wrap } from './text.js';
+import { capitalized, countOf, joined } from './words.js';
+
+export interface GalleyOptions {
+  /** Colors repeat what the words say, so that a reader without them misses nothing. */
+  readonly color: ChalkInstance;
+  /** Columns; a galley narrower than `narrowest` is not laid out. */
+  readonly width: number;
+  /** The rules that were run; tells which marks are about food safety. */
+  readonly rules: readonly Rule[];
+}
+
+export function galley(reading: Reading, options: GalleyOptions): string {
+  const sheet: Sheet = {
+    places: placesOf(reading),
+    color: options.color,
+    width: Math.max(narrowest, options.width),
+  };
+  const blocks = groupMarks(reading).map((group) => groupLines(group, sheet));
+  blocks.push(wrap(closing(reading), sheet.width));
+  if (speaksOfSafety(reading.marks, options.rules)) blocks.push(wrap(caution, sheet.width));
+  return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
+}
+
+interface Sheet {
+  readonly places: Places;
+  readonly color: ChalkInstance;
+  readonly width: number;
+}
+
+/** The marks of one recipe, or those of a file that belong to none. */
+interface Group {
+  readonly title: string | null;
+  readonly file: string;
+  readonly marks: Mark[];
+}
+
+/** Columns below which the parts of a line no longer fit beside each other. */
+const narrowest = 40;
+
+/** Two recipes of one title in one file are told apart by where the mark stands. */
+function groupMarks(reading: Reading): Group[] {
+  const titled = new Map<string, Recipe[]>();
+  for (const { recipe } of reading.dishes) {
+    const key = JSON.stringify([recipe.file, titleOf(recipe)]);
+    titled.set(key, [...(titled.get(key) ?? []), recipe]);
+  }
+  const groups = new Map<string, Group>();
+  for (const mark of reading.marks) {
+    const named = JSON.stringify([mark.file, mark.recipe]);
+    const recipe = titled
+      .get(named)
+      ?.find(({ span }) => span.start <= mark.span.start && mark.span.start <= span.end);
+    const key = mark.recipe === null ? named : `${named} ${recipe?.span.start}`;
+    const group = groups.get(key) ?? { title: mark.recipe, file: mark.file, marks: [] };
+    group.marks.push(mark);
+    groups.set(key, group);
+  }
+  return [...groups.values()];
+}
+
+function groupLines(group: Group, sheet: Sheet): string[] {
+  const lineOf = (mark: Mark): string => `line ${sheet.places.place(mark.file, mark.span.start).line}`;
+  const columns = {
+    number: `Q${group.marks.length}`.length,
+    line: Math.max(...group.marks.map((mark) => lineOf(mark).length)),
+  };
+  const lines = heading(group, sheet);
+  group.marks.forEach((mark, index) => {
+    if (index > 0) lines.push('');
+    lines.push(
+      ...markLines(mark, `Q${index + 1}`.padEnd(columns.number), lineOf(mark).padEnd(columns.line), sheet),
+    );
+  });
+  return lines;
+}
+
+function heading(group: Group, sheet: Sheet): string[] {
+  const file = oneLine(group.file);
+  if (group.title === null) return [sheet.color.bold(file)];
+  const title = wrap(group.title, sheet.width);
+  const last = title.at(-1) ?? '';
+  const above = title.slice(0, -1).map((line) => sheet.color.bold(line));
+  return [...above, ...withRight(last, file, sheet.width, sheet.color.bold, sheet.color.dim)];
+}
+
+function markLines(mark: Mark, number: string, line: string, sheet: Sheet): string[] {
+  const { color, width } = sheet;
+  const indent = ' '.repeat(number.length + 4);
+  const start = `  ${number}  ${line}   `;
+  const room = width - start.length - mark.weight.length - 2;
+  const words = oneLine(sheet.places.words(mark.file, mark.span));
+  const quoted = words === '' ? '' : `"${clip(words, room - 2)}"`;
+  const gap = fill(start.length + displayWidth(quoted) + mark.weight.length, width);
+  const body = (text: string): string[] => wrap(text, width - indent.length).map((row) => indent + row);
+  const advice = body(mark.advice);
+  const last = advice.pop() ?? indent;
+  return [
+    `  ${color.bold(number)}  ${line}   ${color.italic(quoted)}${gap}${weightColor(color, mark.weight)(mark.weight)}`,
+    ...body(mark.message),
+    ...mark.related.flatMap((related) => body(comparison(mark, related, sheet))),
+    ...advice,
+    ...withRight(last, mark.rule, width, (text) => text, color.dim),
+  ];
+}
+
+/** The other side of the disagreement, with its place. */
+function comparison(mark: Mark, related: Related, sheet: Sheet): string {
+  const { line } = sheet.places.place(related.file, related.span.start);
+  const place = related.file === mark.file ? `line ${line}` : `${oneLine(related.file)}, line ${line}`;
+  return `Compare ${place}: ${related.message}`;
+}
+
+/** `left` and `right` at the two ends of a line, or on two lines where they do not fit on one. */
+function withRight(
+  left: string,
+  right: string,
+  width: number,
+  paintLeft: (text: string) => string,
+  paintRight: (text: string) => string,
+): string[] {
+  const used = displayWidth(left) + displayWidth(right);
+  const below = fill(displayWidth(right), width) + paintRight(right);
+  if (left.trim() === '') return [below];
+  if (used + 2 > width) return [paintLeft(left), below];
+  return [paintLeft(left) + fill(used, width) + paintRight(right)];
+}
+
+function weightColor(color: ChalkInstance, weight: Weight): (text: string) => string {
+  if (weight === 'fault') return color.red.bold;
+  return weight === 'query' ? color.yellow : color.cyan;
+}
+
+function closing(reading: Reading): string {
+  const { fault, query, note } = reading.counts;
+  const where =
+    reading.dishes.length === 0
+      ? `${countOf(reading.pages.length, 'file', 'files')}, and no recipe was found`
+      : countOf(reading.dishes.length, 'recipe', 'recipes');
+  const weights = joined([
+    countOf(fault, 'fault', 'faults'),
+    countOf(query, 'query', 'queries'),
+    countOf(note, 'note', 'notes'),
+  ]);
+  const marks = reading.marks.length === 0 ? 'No marks' : capitalized(weights);
+  const stands = reading.stetted.length;
+  const stetted = stands === 0 ? '' : ` ${capitalized(countOf(stands, 'mark', 'marks'))} silenced by stet.`;
+  return `${marks} in ${where}.${stetted}`;
+}
+
+function speaksOfSafety(marks: readonly Mark[], rules: readonly Rule[]): boolean {
+  const safety = new Set(rules.filter((rule) => rule.topic === 'safety').map((rule) => rule.name));
+  return marks.some((mark) => safety.has(mark.rule));
+}

@@ -1,0 +1,59 @@
+/** Writes a reading as the json contract of schema.ts. */
+import type { Mark } from '../../rules/rule.js';
+import type { Reading } from '../reading/types.js';
+import { version } from '../version.js';
+import { type Places, placesOf, titleOf } from './places.js';
+import type { ReadingReport } from './schema.js';
+
+/** The report as text, indented by two. */
+export function json(reading: Reading): string {
+  return jsonText(reportReading(reading));
+}
+
+export function reportReading(reading: Reading): ReadingReport {
+  const places = placesOf(reading);
+  return {
+    tamis: version,
+    recipes: reading.dishes.map(({ recipe }) => ({
+      title: titleOf(recipe),
+      file: recipe.file,
+      line: places.place(recipe.file, recipe.title?.span().start ?? recipe.span.start).line,
+    })),
+    marks: reading.marks.map((mark) => reportMark(mark, places)),
+    counts: { fault: reading.counts.fault, query: reading.counts.query, note: reading.counts.note },
+    stetted: reading.stetted.map(({ mark, reason }) => ({
+      rule: mark.rule,
+      file: mark.file,
+      line: places.place(mark.file, mark.span.start).line,
+      reason,
+    })),
+  };
+}
+
+/** JSON leaves some controls of the author's text as they are; escaped, they mean the same and no terminal obeys them. */
+export function jsonText(value: unknown): string {
+  const text = JSON.stringify(value, null, 2);
+  return `${text.replace(/[\u007F-\u009F\u061C\u200E\u200F\u2028-\u202E\u2066-\u2069]/gu, escaped)}\n`;
+}
+
+function reportMark(mark: Mark, places: Places): ReadingReport['marks'][number] {
+  return {
+    rule: mark.rule,
+    weight: mark.weight,
+    file: mark.file,
+    recipe: mark.recipe,
+    subject: mark.subject,
+    message: `${mark.message} ${mark.advice}`,
+    ...places.ends(mark.file, mark.span),
+    related: mark.related.map(({ file, span, message }) => ({ file, ...places.ends(file, span), message })),
+    mends: mark.mends.map(({ label, sure, edits }) => ({
+      label,
+      sure,
+      edits: edits.map(({ span, text }) => ({ ...places.ends(mark.file, span), text })),
+    })),
+  };
+}
+
+function escaped(character: string): string {
+  return `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
+}

@@ -1,0 +1,14 @@
+/** Run by the build: writes the JSON Schemas of the json reports, made from their zod contract. */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { z } from 'zod';
+import { readingReport, showReport } from './schema.js';
+
+const folder = new URL('../../schema/', import.meta.url);
+mkdirSync(folder, { recursive: true });
+for (const [name, title, schema] of [
+  ['reading', 'What `tamis read --as json` writes', readingReport],
+  ['show', 'What `tamis show --as json` writes', showReport],
+] as const) {
+  const value = { title, ...z.toJSONSchema(schema) };
+  writeFileSync(new URL(`${name}.json`, folder), `${JSON.stringify(value, null, 2)}\n`);
+}

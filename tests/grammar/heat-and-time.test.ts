@@ -1,0 +1,90 @@
+/** What the grammar makes of temperatures, durations and lengths. */
+import { describe, expect, test } from 'vitest';
+import { readText } from '../../src/grammar/text.js';
+import { shown } from './notation.js';
+
+const reads = (table: Record<string, string>) => {
+  test.each(Object.entries(table))('%s', (text, tree) => expect(shown(readText(text))).toBe(tree));
+};
+
+describe('a temperature is read on its scale, whatever the sign for degrees', () => {
+  reads({
+    '350°F': '[350 fahrenheit]',
+    '350F': '[350 fahrenheit]',
+    '180 °C': '[180 celsius]',
+    '180C': '[180 celsius]',
+    '180º C': '[180 celsius]',
+    '350˚F': '[350 fahrenheit]',
+    '350 degrees F': '[350 fahrenheit]',
+    '110 degrees Fahrenheit': '[110 fahrenheit]',
+    '350 degrees': '[350 degrees]',
+    'gas mark 4': '[4 gas]',
+    'Gas 4': '[4 gas]',
+    '200C fan': '[200 celsius fan]',
+    'fan 160C': '[160 celsius fan]',
+    '180-190°C': '[180..190 celsius]',
+    '350°F to 375°F': '[350..375 fahrenheit]',
+    'bake at 350.': 'bake at [350 degrees] .',
+    'a 350 oven': 'a [350 degrees] oven',
+  });
+});
+
+describe('a temperature said on two scales is one', () => {
+  reads({
+    '350°F/175°C': '[350 fahrenheit = [175 celsius]]',
+    '180°C (350°F)': '[180 celsius = [350 fahrenheit]]',
+    '425 degrees F (218 C)': '[425 fahrenheit = [218 celsius]]',
+    '180C/160C fan/gas 4': '[180 celsius = [160 celsius fan] = [4 gas]]',
+    '350/180C': '[350 fahrenheit = [180 celsius]]',
+  });
+});
+
+test('a C after a small number is a cup, after a large one Celsius', () => {
+  expect(shown(readText('1 C flour at 180 C'))).toBe('[1 cup] flour at [180 celsius]');
+});
+
+describe('a duration is in seconds, and keeps the unit of its first part', () => {
+  reads({
+    '5 minutes': '[300 s in minutes]',
+    '5-10 min': '[300..600 s in minutes]',
+    '5 mins. or so': '[300 s in minutes] or so',
+    '1 hr 20 min': '[4800 s in hours]',
+    '1 hour and 20 minutes': '[4800 s in hours]',
+    '1h30min': '[5400 s in hours]',
+    '1h30': '[5400 s in hours]',
+    'an hour and a half': '[5400 s in hours]',
+    'an hour to an hour and a half': '[3600..5400 s in hours]',
+    '1 1/2 hours': '[5400 s in hours]',
+    'one or two minutes': '[60..120 s in minutes]',
+    'half an hour': '[1800 s in hours]',
+    '30 minutes to 1 hour': '[1800..3600 s in minutes]',
+    '2 days': '[172800 s in days]',
+    'another 10-15 minutes': 'another [600..900 s in minutes]',
+    '3 more minutes': '[180 s in minutes]',
+    'a 30-minute rest': 'a [1800 s in minutes] rest',
+    'at least 4 hours': '[at-least 14400 s in hours]',
+  });
+});
+
+describe('a time whose length is not told has no seconds', () => {
+  reads({ overnight: '[some in nights]', 'a few minutes': '[some in minutes]', 'several hours': '[some in hours]' });
+});
+
+describe('lengths stand side by side', () => {
+  reads({
+    'a 1-inch piece': 'a [1 inch] piece',
+    '1 in piece': '[1 inch] piece',
+    '9-in. pan': '[9 inch] pan',
+    '23cm': '[23 centimeter]',
+    'cut into 2 cm cubes': 'cut into [2 centimeter] cubes',
+    '9 x 13-inch pan': '[9 inch x 13 inch] pan',
+    '9 by 13 inch': '[9 inch x 13 inch]',
+    '9-by-13-inch': '[9 inch x 13 inch]',
+    '9" x 13" pan': '[9 inch x 13 inch] pan',
+    '9×13': '[9 inch x 13 inch]',
+    '20×30': '[20 centimeter x 30 centimeter]',
+    '1- to 2-inch pieces': '[1..2 inch] pieces',
+    '8-inch (20 cm)': '[8 inch] ( [20 centimeter] )',
+    '"Step 2"': '" Step [2] "',
+  });
+});
