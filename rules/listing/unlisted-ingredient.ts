@@ -73,15 +73,16 @@ function weigh(dish: Dish, mention: Mention): Weight | null {
     );
     return other ? 'fault' : 'note';
   }
-  if (isWord(fold(food.name), 'vague')) {
-    if (mention.determiner !== null || dish.recipe.listings.some((listing) => listing.line.foods.some((each) => each.row === null))) return null;
-    return 'query';
-  }
+  // A class may mean a listed food that the larder does not know.
+  const unknown = dish.recipe.listings.some((listing) => listing.line.foods.some((each) => each.row === null));
+  if (food.generic && unknown && mention.determiner !== null) return null;
+  if (isWord(fold(food.name), 'vague')) return mention.determiner !== null || unknown ? null : 'query';
+  if (mention.verb === null && mention.measure === null) return null;
   if (mention.optional) return 'note';
   if (mention.toTaste) return 'note';
-  if (is(mention, 'water') && mention.measure === null) return mention.verb === null ? null : 'query';
+  if (is(mention, 'water') && mention.measure === null) return 'query';
   if (is(mention, 'ice')) return 'query';
-  if (mention.verb === 'serve' || mention.verb === null) return 'query';
+  if (mention.verb === 'serve') return 'query';
   return food.generic && mention.determiner !== null ? 'query' : 'fault';
 }
 

@@ -16,12 +16,12 @@ export const unusedIngredient: RecipeRule = {
     {
       title: 'nutmeg that no step takes up',
       text: '# Custard Toast\n\nServes 2\n\n- 2 slices bread\n- 1 egg\n- 1/2 cup milk\n- 1/4 teaspoon grated nutmeg\n\n1. Beat the egg with the milk, soak the bread in it, and bake until golden, 15 minutes.\n',
-      marks: ['1/4 teaspoon grated nutmeg'],
+      marks: ['nutmeg'],
     },
     {
       title: 'an unknown food that is listed and forgotten',
       text: '# Rice Bowl\n\nServes 2\n\n- 2 cups cooked rice\n- 1 tablespoon zorrel leaves\n- 2 eggs\n\n1. Warm the rice, and top it with the eggs.\n',
-      marks: ['1 tablespoon zorrel leaves'],
+      marks: ['zorrel leaves'],
     },
     {
       title: 'a group of the method takes up its members',
@@ -39,7 +39,7 @@ export const unusedIngredient: RecipeRule = {
     for (const listing of dish.recipe.listings) {
       if (dish.uses[listing.index]!.length > 0 || listing.line.foods.length === 0 || isServedAside(dish, listing)) continue;
       yield {
-        span: listing.passage.span(),
+        span: listing.passage.span(listing.line.foods[0]!.start, listing.line.foods[0]!.end),
         subject: listing.line.foods[0]!.name,
         weight: isLeftOpen(dish, listing) ? 'query' : 'fault',
         message: `${capital(listing.line.foods[0]!.text)} is on the list, and no step uses it.`,

@@ -13,7 +13,7 @@ export const rangeReversed: RecipeRule = {
   examples: [
     {
       title: 'a time that runs backwards',
-      text: '# Toast\n\nServes 1\n\n- 1 slice bread\n\n1. Toast the bread until golden, 8 to 5 minutes.\n',
+      text: '# Toast\n\nServes 1\n\n- 1 slice bread\n- 1 teaspoon butter\n\n1. Butter the bread, and toast it until golden, 8 to 5 minutes.\n',
       marks: ['8 to 5 minutes'],
     },
     {
@@ -28,7 +28,7 @@ export const rangeReversed: RecipeRule = {
     },
     {
       title: 'an oven that is turned down',
-      text: '# Loaf\n\nMakes 1 loaf\n\n- 1 pound bread dough\n\n1. Bake the dough, lowering the oven from 450°F to 400°F after 10 minutes, until brown.\n',
+      text: '# Loaf\n\nMakes 1 loaf\n\n- 1 pound bread dough\n- 1 tablespoon milk\n\n1. Brush the dough with the milk, and bake, lowering the oven from 450°F to 400°F after 10 minutes, until brown.\n',
       marks: [],
     },
   ],

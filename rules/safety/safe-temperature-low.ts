@@ -19,7 +19,7 @@ export const safeTemperatureLow: RecipeRule = {
     },
     {
       title: 'a burger at 60 degrees Celsius',
-      text: '# Burgers\n\nServes 4\n\n- 500 g ground beef\n\n1. Shape the beef into patties, and grill until the internal temperature is 60°C, 8 minutes.\n',
+      text: '# Burgers\n\nServes 4\n\n- 500 g ground beef\n- 1 teaspoon salt\n\n1. Salt the beef, shape it into patties, and grill until the internal temperature is 60°C, 8 minutes.\n',
       marks: ['60°C'],
     },
     {

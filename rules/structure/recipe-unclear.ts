@@ -17,7 +17,7 @@ export const recipeUnclear: BookRule = {
     },
     {
       title: 'another recipe told as one long sentence',
-      text: '# Drop Scones\n\nBeat 2 eggs into 1 cup of flour with 1/2 cup of milk, drop tablespoons of it on a hot griddle and turn when bubbles rise.\n',
+      text: '# Drop Scones\n\nBeat 2 eggs into 1 cup of flour with 1/2 cup of milk, 2 tablespoons of sugar and 1 teaspoon of baking powder, drop spoonfuls on a hot griddle and turn when bubbles rise.\n',
       marks: ['Drop Scones'],
     },
     {
@@ -34,11 +34,13 @@ export const recipeUnclear: BookRule = {
   *look(book) {
     for (const { file, span, why } of book.unclear) {
       const page = book.pages.find((each) => each.path === file)!;
+      const first = page.blocks.find((block) => block.span.start >= span.start);
+      const title = first?.type === 'heading' ? first.passage : null;
       yield {
         file,
         recipe: null,
-        span,
-        subject: page.text.slice(span.start, span.end),
+        span: title?.span() ?? span,
+        subject: title?.text ?? 'recipe',
         message: `This looks like a recipe, but ${why}.`,
         advice: 'Give it a list of ingredients and a method of its own, or leave it as prose if it is none.',
       };

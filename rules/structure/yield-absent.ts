@@ -12,12 +12,12 @@ export const yieldAbsent: RecipeRule = {
   examples: [
     {
       title: 'a recipe that states no yield',
-      text: '# Toast\n\n- 1 slice bread\n\n1. Toast the bread until golden, 2 minutes.\n',
+      text: '# Toast\n\n## Ingredients\n\n- 1 slice bread\n\n## Method\n\n1. Toast the bread until golden, 2 minutes.\n',
       marks: ['Toast'],
     },
     {
       title: 'a yield that was left blank',
-      text: '# Toast\n\nServes:\n\n- 1 slice bread\n\n1. Toast the bread until golden, 2 minutes.\n',
+      text: '# Toast\n\nServes:\n\n## Ingredients\n\n- 1 slice bread\n\n## Method\n\n1. Toast the bread until golden, 2 minutes.\n',
       marks: ['Serves:'],
     },
     {

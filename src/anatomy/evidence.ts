@@ -18,11 +18,13 @@ export interface Evidence {
   readonly method: Certainty;
   /** Whether it is three lines or more of nothing but amounts of things, at least half in units: no sentence among them, and no menu. */
   readonly bare: boolean;
+  /** Whether a third of its lines name foods and none instructs: too little to tell by itself. */
+  readonly faint: boolean;
   /** Lines that list and lines that instruct stand mingled. */
   readonly mingled: boolean;
 }
 
-const TEXT: Evidence = { list: NONE, method: NONE, bare: false, mingled: false };
+const TEXT: Evidence = { list: NONE, method: NONE, bare: false, faint: false, mingled: false };
 const LIST_SAID: Evidence = { ...TEXT, list: SAID };
 const METHOD_SAID: Evidence = { ...TEXT, method: SAID };
 const METHOD_POSSIBLE: Evidence = { ...TEXT, method: POSSIBLE };
@@ -111,6 +113,7 @@ function weighLines(texts: readonly string[], ordered: boolean, judge: LineJudge
       !texts.some((text) => /[.!?]$/.test(text));
     return { ...TEXT, list: amount * 2 >= all ? CLEAR : POSSIBLE, bare };
   }
+  if (!ordered && instruction === 0 && listed * 3 >= all) return { ...TEXT, faint: true };
   return all > 3 && amount * 3 >= all && instruction * 3 >= all ? { ...TEXT, mingled: true } : TEXT;
 }
 

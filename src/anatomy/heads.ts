@@ -5,7 +5,7 @@ import { fold } from '../larder/names.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Heading, Paragraph, Span } from '../manuscript/types.js';
 import { readFields, yieldRemark } from './fields.js';
-import { instructs } from './language.js';
+import { instructs, wordCount } from './language.js';
 
 export interface Head {
   readonly passage: Passage;
@@ -142,16 +142,22 @@ function componentName(text: string): string | null {
 
 /** The name as it is compared and shown: lower case, without what stands in parentheses, "the" or "ingredients". */
 export function cleanName(text: string): string | null {
-  const bare = text
+  const said = text
     .slice(leadIn(text))
     .replace(/\s*[([,;].*$/, '')
-    .replace(/\s+(?:in|for) steps? \d.*$/i, '')
-    .replace(/^(?:the|a|an|for)\s+/i, '')
+    .replace(/\s+in steps? \d.*$/i, '')
+    .replace(/^(?:the|a|an|for)\s+/i, '');
+  // A sentence names nothing.
+  if (wordCount(said) > LONGEST_NAME) return null;
+  const bare = said
+    .replace(/(\p{L})\s+for\s.*$/iu, '$1')
     .replace(/["“”]/g, '')
     .replace(/[\s:.,–—-]+$/, '')
     .toLowerCase();
-  return bare === '' || /^\d+$/.test(bare) ? null : bare;
+  return bare === '' || /^\d+$/.test(bare) || isLead(bare) ? null : bare;
 }
+
+const LONGEST_NAME = 6;
 
 /** How much stands before the first letter or figure: emoji, bullets, "1." before a word. */
 function leadIn(text: string): number {

@@ -173,13 +173,11 @@ export class ListBuilder {
 const LONGEST_INNER = 9;
 const LONGEST_LONE_LINE = 14;
 
-/** A heading that is a sentence names nothing, and one that says for which steps it is does not either. */
+/** A heading that says for which steps its listings are names nothing. */
 function nameOf(head: Head): string | null {
   const name = head.of ?? (head.kind === 'list' ? null : cleanName(head.passage.text));
-  return name === null || wordCount(name) > LONGEST_NAME || /^steps? \d/.test(name) ? null : name;
+  return name === null || /^steps? \d/.test(name) ? null : name;
 }
-
-const LONGEST_NAME = 6;
 
 function linesOf(passage: Passage): Passage[] {
   const lines: Passage[] = [];

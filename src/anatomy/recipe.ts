@@ -158,7 +158,8 @@ class RecipeBuilder {
     if (reads.list === NONE) return false;
     // What stands below a heading for the method is only a list where the recipe has no other.
     if (section.scope === 'method') return this.surestList === POSSIBLE;
-    return reads.list >= Math.min(this.surestList, CLEAR);
+    // Before the method a list that may be one is one, unless a heading says which is.
+    return reads.list >= Math.min(this.surestList, CLEAR) || (this.surestList < SAID && !this.method.started);
   }
 
   private isMethod({ reads, block }: Piece, scope: HeadingKind | null): boolean {

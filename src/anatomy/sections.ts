@@ -2,7 +2,7 @@
 import type { HeadingKind } from '../larder/headings.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Block, Heading, List, Paragraph } from '../manuscript/types.js';
-import { type Evidence, evidenceOf } from './evidence.js';
+import { CLEAR, type Evidence, evidenceOf, NONE, POSSIBLE } from './evidence.js';
 import { readFields, yieldRemark } from './fields.js';
 import { BOLD_DEPTH, type Head, headOf, headOfHeading, headOfLine, PLAIN_DEPTH } from './heads.js';
 import { instructs, type LineJudge, startsWithAmount, wordCount } from './language.js';
@@ -39,6 +39,8 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
     const entry = entries[index]!;
     if (entry.type === 'head') current = enter(asList(entry.head, index), index);
     else if (entry.type === 'break') {
+      // A rule right under a heading only underlines it.
+      if (current.head !== null && current.pieces.length === 0) continue;
       // What follows a break is judged by itself; a heading's part goes no further than its rule.
       scopes.length = 0;
       current = open(null, { parted: true });
@@ -48,6 +50,7 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
       else current.pieces.push({ block: entry, reads: evidenceOf(entry, current.scope, judge) });
     }
   }
+  for (const section of sections) listBeforeSteps(section.pieces);
   return sections;
 
   function open(
@@ -75,8 +78,9 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
     const kind = head.kind;
     if (kind === null || kind === 'serving' || kind === 'alternative') {
       // "For the glaze" beside "Ingredients" instead of below it goes on with the list.
-      const beside = closed !== undefined && (head.of !== null || kind !== null) && isPart(closed.kind);
-      if (beside) scopes.push({ kind: closed!.kind, depth: closed!.depth });
+      const part = closed !== undefined && isPart(closed.kind) ? closed : null;
+      const beside = part !== null && (head.of !== null || kind !== null || goesOn(part.kind, index));
+      if (beside) scopes.push(part);
       else if (within !== null && kind === null && head.of === null && opensRecipe(index)) scopes.length = 0;
       const inside = scopes.length > 0;
       return open(head, { candidate: !inside && kind === null && head.of === null });
@@ -90,6 +94,28 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
       (kind === within && isPart(kind)) || (kind === 'method' && within === 'list' && listFollows(index));
     if (!stays) scopes.push({ kind, depth: head.depth });
     return open(head, { inner: stays });
+  }
+
+  /**
+   * Whether a name at the depth of the heading above goes on with what that heads: nothing stands below it yet,
+   * or the next usual heading after the list's is the method's.
+   */
+  function goesOn(kind: HeadingKind, index: number): boolean {
+    if (current.scope === kind && current.head?.kind === kind && current.pieces.length === 0)
+      return !opensRecipe(index);
+    if (kind === 'method') return current.head?.kind !== 'method' && methodFollows(index);
+    for (let next = index + 1; next < entries.length; next++) {
+      const entry = entries[next]!;
+      if (entry.type === 'break') return false;
+      if (entry.type === 'head' && entry.head.kind !== null) return entry.head.kind === 'method';
+    }
+    return false;
+  }
+
+  /** Whether numbered steps come next: then a name below the method's heading, among others like it, heads a group of them. */
+  function methodFollows(index: number): boolean {
+    const next = entries[index + 1];
+    return next?.type === 'list' && next.ordered && evidenceOf(next, null, judge).method > NONE;
   }
 
   /** "Shopping list" right before "Method" is the list of that recipe. */
@@ -112,6 +138,15 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
   function listFollows(index: number): boolean {
     const next = entries[index + 1];
     return next !== undefined && next.type === 'list' && evidenceOf(next, null, judge).list > 0;
+  }
+}
+
+/** A list with a few foods in it, right before numbered steps, is their ingredients. */
+function listBeforeSteps(pieces: Piece[]): void {
+  for (let index = 1; index < pieces.length; index++) {
+    const before = pieces[index - 1]!;
+    if (pieces[index]!.reads.method !== CLEAR || !before.reads.faint) continue;
+    pieces[index - 1] = { block: before.block, reads: { ...before.reads, list: POSSIBLE } };
   }
 }
 

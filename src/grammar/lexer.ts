@@ -47,7 +47,15 @@ export function lex(text: string): KitchenToken[] {
         tokens.push(token);
         break;
       case t.Tilde:
-        retag(token, t.Approximator, ABOUT);
+        // "15~20" is a range, "~20" is about twenty.
+        if (isFigure(last) && endOf(last!) === token.startOffset && startsNumber(raw[at + 1]))
+          retag(token, t.Dash, ABOUT);
+        else retag(token, t.Approximator, ABOUT);
+        tokens.push(token);
+        break;
+      case t.Mark:
+        if (token.image === '℉') retag(token, t.Fahrenheit, FAHRENHEIT);
+        if (token.image === '℃') retag(token, t.Celsius, CELSIUS);
         tokens.push(token);
         break;
       default:
@@ -169,6 +177,8 @@ const INCH: Meaning = meaningOf('"', unitById('inch'));
 const POUND: Meaning = meaningOf('#', unitById('pound'));
 const PERCENT: Meaning = meaningOf('%', unitById('percent'));
 const ABOUT: Meaning = { key: '~', value: null, unit: null, approximation: 'about' };
+const FAHRENHEIT: Meaning = meaningOf('f', null);
+const CELSIUS: Meaning = meaningOf('c', null);
 const CUP = unitById('cup');
 
 /** A page is no wider than this; a quotation mark after a larger number closes a quotation. */

@@ -48,6 +48,8 @@ export abstract class LineNotes {
     const keys = keysOf(pieces);
     const kept: Piece[] = [];
     for (let at = 0; at < pieces.length; ) {
+      // "plus more as needed" is one phrase, and leaves the amount before it as it is.
+      if (lexiconAt(keys, at, 'plus-more') !== null) return [...kept, ...pieces.slice(at)];
       const optional = lexiconAt(keys, at, 'optional');
       const toTaste = lexiconAt(keys, at, 'to-taste');
       const asNeeded = lexiconAt(keys, at, 'as-needed');

@@ -61,6 +61,8 @@ export function isPurpose(keys: readonly string[], at: number, afterName: boolea
 /** Whether the words say what is done to a food: they open with a state or participle, or hold one ("skin removed"). */
 export function opensWithPreparation(keys: readonly string[]): boolean {
   if (lexiconAt(keys, 0, 'preparation') !== null || stateLength(keys, 0) > 0) return true;
+  // "split", "cut": verbs that are their own participles.
+  if (techniqueOf(keys[0] ?? '')?.technique.forms.includes(keys[0]!)) return true;
   if (lexiconAt(keys, 0, 'form') !== null) return true;
   if (lexiconAt(keys, 0, 'aside') !== null) return false;
   if (rowEndingAt(keys) !== null) return false;
@@ -86,9 +88,12 @@ export function isFoodList(
 ): { length: number; joined: 'and' | 'or' } {
   let length = 0;
   let joined: 'and' | 'or' | null = null;
-  while (named && joined === null && length < rest.length && isNames(rest[length]!)) {
-    joined = listJoint(rest[length]!);
-    length++;
+  for (let at = 0; named && joined === null && at < rest.length; at++) {
+    const segment = rest[at]!;
+    if (isNames(segment)) {
+      joined = listJoint(segment);
+      length = at + 1;
+    } else if (!isUnknownName(segment)) break;
   }
   if (joined === null && measured) return { length: 0, joined: 'and' };
   return { length, joined: joined ?? 'and' };
@@ -105,6 +110,20 @@ function isNames(segment: Segment): boolean {
   const known = foods.filter(({ name, shared }) => rowEndingAt(keysOf([...name, ...shared])) !== null);
   // The end of a list ("oregano or foo") may have one food that the larder has not.
   return foods.length > 1 ? known.length > 0 : known.length === 1;
+}
+
+/** One or two words that the larder does not know: a food where a list goes on after it. */
+function isUnknownName({ lead, pieces }: Segment): boolean {
+  if (lead !== 'comma' || pieces.length > 2 || pieces.some((piece) => piece.draft !== null || piece.mark))
+    return false;
+  const keys = keysOf(pieces);
+  const { foods, tail } = namesIn(pieces);
+  return (
+    tail.length === 0 &&
+    foods.length === 1 &&
+    foods[0]!.name.length === pieces.length &&
+    !opensWithPreparation(keys)
+  );
 }
 
 function listJoint(segment: Segment): 'and' | 'or' | null {

@@ -117,6 +117,19 @@ export function phraseOf(text: string, pieces: readonly Piece[]): Phrase {
   return { start, end, text: text.slice(start, end).replace(SPACES, ' ') };
 }
 
+/** The words themselves, without the parentheses, commas or spaces between them. */
+export function textOf(text: string, pieces: readonly Piece[]): string {
+  let result = '';
+  let end: number | null = null;
+  for (const piece of pieces) {
+    const between = end === null ? '' : text.slice(end, piece.start);
+    result +=
+      (between.includes('(') || between.includes(',') ? ' ' : between) + text.slice(piece.start, piece.end);
+    end = piece.end;
+  }
+  return result.replace(SPACES, ' ');
+}
+
 const SPACES = /\s+/g;
 const JOINING_MARKS = new Set([t.Ampersand, t.PlusSign, t.Slash]);
 
@@ -147,7 +160,7 @@ function separatorOf(text: string, before: Neighbour, token: KitchenToken, after
     case t.Dash:
       return 'dash';
     case t.Dot:
-      return before !== undefined && after !== undefined && isSpace(text, end) ? 'stop' : null;
+      return endsSentence(before, token, after) && isSpace(text, end) ? 'stop' : null;
     case t.Mark:
       if (token.image === ':') return 'colon';
       if (token.image === '|') return 'cell';
@@ -156,6 +169,15 @@ function separatorOf(text: string, before: Neighbour, token: KitchenToken, after
       return null;
   }
 }
+
+/** A full stop after a letter or two ends a short form: "e.g.", "ex." */
+function endsSentence(before: Neighbour, token: KitchenToken, after: Neighbour): boolean {
+  if (before === undefined || after === undefined) return false;
+  if (isDraft(before) || !isWord(before)) return true;
+  return before.image.length > LONGEST_SHORT_FORM || endOf(before) < token.startOffset;
+}
+
+const LONGEST_SHORT_FORM = 2;
 
 /** "7-spice", "four-cheese": a number that a hyphen makes part of a name. */
 function isNameNumber(draft: Draft, hyphen: Neighbour, word: Neighbour): boolean {

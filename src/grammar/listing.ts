@@ -1,5 +1,5 @@
 /** Reads a line of an ingredient list: how much of what, in which state, and what the cook is told about it. */
-import { foodAt } from '../larder/foods.js';
+import { foodAt, foodNamed } from '../larder/foods.js';
 import { lexiconAt } from '../larder/lexicon.js';
 import { unitById, unitNamed } from '../larder/units.js';
 import { measure, ONE } from './drafts.js';
@@ -20,6 +20,7 @@ import {
   QUANTITY_KEY,
   type Segment,
   segmentsOf,
+  textOf,
 } from './line-pieces.js';
 import { jointOf, looksLikeFood, type Named, namesIn } from './naming.js';
 import type { ListedFood, ListingLine, Measure } from './types.js';
@@ -42,6 +43,7 @@ class LineReader extends LineNotes {
     }
     for (const segment of head.rest.slice(listed.length)) this.readTail(segment.pieces, segment.lead);
     for (const segment of segments) if (isInside(segment)) this.readTail(segment.pieces, segment.lead);
+    this.shareNouns();
     return this.line;
   }
 
@@ -54,6 +56,7 @@ class LineReader extends LineNotes {
       for (const piece of more) pieces.push(piece);
       if (!looksLikeFood(more, keysOf(more), 0)) continue;
       const next = main[at + 1];
+      if (next?.lead === 'comma' && isAdjectives(pieces) && endsInFood(next.pieces)) continue;
       if (next?.lead === 'dash' && isBrokenName(pieces, next.pieces)) continue;
       const label = next?.lead === 'colon' && pieces.every((piece) => piece.draft === null);
       if (!label || !looksLikeFood(next.pieces, keysOf(next.pieces), 0)) break;
@@ -79,13 +82,7 @@ class LineReader extends LineNotes {
         const end = skipForms(keys, at);
         forms = formsIn(keys.slice(at, end));
         at = end - 1;
-      } else if (
-        lexiconAt(keys, at, 'filler')?.means !== undefined &&
-        keys[at] !== 'of' &&
-        keys[at] !== 'the'
-      )
-        break;
-      else if (keys[at] !== 'of' && keys[at] !== 'the') break;
+      } else if (keys[at] !== 'of' && keys[at] !== 'the' && !isBeforeQuantity(keys, at)) break;
     }
     at = this.skipVagueAmount(keys, at);
     const { foods, tail } = namesIn(pieces.slice(at));
@@ -133,7 +130,10 @@ class LineReader extends LineNotes {
       const before = line.foods[line.foods.length - 1];
       for (const state of named.states) line.states.push(phraseOf(this.text, state));
       if (named.size !== null && line.size === null) line.size = phraseOf(this.text, named.size);
-      const measures = before === undefined ? [] : this.ownMeasures(named);
+      const own = this.ownMeasures(named);
+      // "diced half onion": the amount stands among the states.
+      if (before === undefined && line.measures.length === 0) for (const one of own) line.measures.push(one);
+      const measures = before === undefined ? [] : own;
       const how = before === undefined ? 'first' : index === 0 ? (joined ?? named.joined) : named.joined;
       if (named.name.length > 0) line.foods.push(this.foodOf(named, how, measures));
       else if (before !== undefined && (measures.length > 0 || named.states.length > 0) && how !== 'first') {
@@ -144,9 +144,16 @@ class LineReader extends LineNotes {
 
   private foodOf(named: Named, joined: ListedFood['joined'], measures: readonly Measure[]): ListedFood {
     const phrase = phraseOf(this.text, named.name);
-    const shared = named.shared.length === 0 ? '' : ` ${phraseOf(this.text, named.shared).text}`;
-    const text = phrase.text + shared;
-    const row = rowOf(keysOf([...named.name, ...named.shared]));
+    const before = this.line.foods[this.line.foods.length - 1];
+    let text = textOf(this.text, named.name);
+    let row = rowOf(keysOf([...named.name, ...named.shared]));
+    if (named.shared.length > 0) text = `${text} ${textOf(this.text, named.shared)}`;
+    else if (row === null && before !== undefined) {
+      // "black (or green) tea", "bread flour (or all-purpose)": the noun is the one before.
+      const whole = `${text} ${before.text.split(' ').at(-1)}`;
+      const food = foodNamed(whole);
+      if (food !== null) [text, row] = [whole, food];
+    }
     return {
       start: phrase.start,
       end: phrase.end,
@@ -157,6 +164,25 @@ class LineReader extends LineNotes {
       form: null,
       measures,
     };
+  }
+
+  /** "green, red, and yellow bell pepper": a word the larder does not know takes the noun of the food after it. */
+  private shareNouns(): void {
+    const { foods } = this.line;
+    for (let at = foods.length - 2; at >= 0; at--) {
+      const food = foods[at]!;
+      const after = foods[at + 1]!.text.split(' ');
+      for (
+        let from = Math.max(1, after.length - MOST_SHARED_WORDS);
+        from < after.length && food.row === null;
+        from++
+      ) {
+        const text = [food.text, ...after.slice(from)].join(' ');
+        const row = foodNamed(text);
+        if (row !== null) foods[at] = { ...food, text, name: commonName(text), row };
+        if (row !== null) break;
+      }
+    }
   }
 
   private ownMeasures(named: Named): Measure[] {
@@ -267,13 +293,14 @@ class LineReader extends LineNotes {
       this.addAlternatives(pieces, joint ?? 'and');
       return;
     }
-    if (food && first !== undefined) {
+    if ((food && first !== undefined) || (lead === 'inner' && first === undefined)) {
       line.asides.push(phraseOf(this.text, pieces));
       return;
     }
     const { item } = pieces[0]!.draft!;
     if (item.kind === 'dimension' && rest.length === 0) {
       this.addQuantity(pieces[0]!);
+      if (!inside) this.measureByLength();
       return;
     }
     if (item.kind === 'dimension') {
@@ -312,6 +339,13 @@ class LineReader extends LineNotes {
 
 /** A tail within a tail: "cut in half, or 2 cups frozen (thawed)". */
 const DEEPEST_TAIL = 8;
+const MOST_SHARED_WORDS = 2;
+/** "from 30 to 70 g", "use 2 cups": a small word with a quantity right after it. */
+function isBeforeQuantity(keys: readonly string[], at: number): boolean {
+  if (keys[at + 1] !== QUANTITY_KEY) return false;
+  return lexiconAt(keys, at, 'filler') !== null || lexiconAt(keys, at, 'attachment') !== null;
+}
+
 /** Words after these marks are a comment unless they are known for something else. */
 const STANDS_ASIDE: ReadonlySet<Lead> = new Set<Lead>(['paren', 'inner', 'stop', 'dash']);
 
@@ -326,6 +360,23 @@ function isShareOfWhole(item: Measure): boolean {
 
 function isRowBeginning(keys: readonly string[]): boolean {
   return rowEndingAt(keys) !== null && rowEndingAt(keys) !== rowEndingAt(keys.slice(1));
+}
+
+/** "unflavored, unsweetened gelatin": one word after the amount that the larder does not know, before a name that it does. */
+function isAdjectives(pieces: readonly Piece[]): boolean {
+  if (pieces[0]?.draft === null) return false;
+  const { foods, tail } = namesIn(pieces.filter((piece) => piece.draft === null));
+  const name = foods[0]?.name ?? [];
+  return tail.length === 0 && foods.length === 1 && name.length === 1 && rowOf(keysOf(name)) === null;
+}
+
+function endsInFood(pieces: readonly Piece[]): boolean {
+  const { foods, tail } = namesIn(pieces);
+  return (
+    tail.length === 0 &&
+    foods.every(({ name }) => name.length > 0) &&
+    rowEndingAt(keysOf(foods.at(-1)?.name ?? [])) !== null
+  );
 }
 
 /** "active dry - yeast": a dash inside a name that the larder knows. */

@@ -1,5 +1,5 @@
 /** Finds the foods that a stretch of an ingredient line names, and tells their names from states, sizes and what is done to them. */
-import { foodAt, foodNamed } from '../larder/foods.js';
+import { foodAt, foodNamed, kindsOf } from '../larder/foods.js';
 import { lexiconAt } from '../larder/lexicon.js';
 import { techniqueOf } from '../larder/techniques.js';
 import { keysOf, type Piece } from './line-pieces.js';
@@ -68,7 +68,9 @@ export function namesIn(pieces: readonly Piece[]): Naming {
       at += state;
       continue;
     }
-    if (named && !piece.hyphenated && opensTail(keys, at)) {
+    // An alternative may only give another amount: "or 2 if they are small".
+    const nameable = named || (cuts.length > 1 && at > cuts[cuts.length - 1]!.from);
+    if (nameable && !piece.hyphenated && opensTail(keys, at)) {
       end = at;
       break;
     }
@@ -200,7 +202,10 @@ function sharedWords(name: readonly Piece[], next: Named | null): readonly Piece
   for (let from = Math.max(1, after.length - MOST_SHARED_WORDS); from < after.length; from++) {
     const words = after.slice(from);
     const food = foodNamed(`${own} ${keysOf(words).join(' ')}`);
-    if (food !== null) return food === foodNamed(own) ? [] : words;
+    if (food === null) continue;
+    // "rosemary and bay leaves": leaves of rosemary are rosemary, and need not be said.
+    const alone = foodNamed(own);
+    return alone !== null && kindsOf(food).has(alone) ? [] : words;
   }
   if (rowOf(keysOf(name)) !== null || after.length < 2 || name.length > 1) return [];
   const last = after.slice(-1);

@@ -203,6 +203,9 @@ export abstract class NumberParser extends EmbeddedActionsParser {
   /** After a whole number: a fraction below one that belongs to it. */
   private fractionFollows(): boolean {
     const [last, first, second, third] = [this.token(0), this.token(1), this.token(2), this.token(3)];
+    // "2 ½-inch slices" are two slices, "2½-inch" is a length.
+    const apart = first.tokenType === t.Vulgar && endOf(last) < first.startOffset;
+    if (apart && second.tokenType === t.Hyphen && third.tokenType === t.LengthUnit) return false;
     if (isProperFraction(first)) return true;
     switch (first.tokenType) {
       case t.Hyphen:

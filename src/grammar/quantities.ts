@@ -213,11 +213,23 @@ function advance(
   next: Simple,
 ): Draft | null {
   const joined = next.draft === null || next.tokens.length > 0 ? null : join(current, how, next.draft);
-  if (joined !== null) return joined;
+  if (joined !== null) return joined.ranged ? withWaiting(parts, joined) : joined;
   parts.push(current);
   append(parts, tokens);
   append(parts, next.tokens);
   return next.draft;
+}
+
+/** "1-2 cups / 240-480 ml": the second range is complete only now, and the first waits before the slash. */
+function withWaiting(parts: Part[], range: Draft): Draft {
+  const [waiting, connector] = parts.slice(-2);
+  if (waiting === undefined || connector === undefined || !isDraft(waiting) || isDraft(connector))
+    return range;
+  const how = CONNECTORS.get(connector.tokenType);
+  const whole = how === 'slash' || how === 'or' || how === 'equals' ? join(waiting, how, range) : null;
+  if (whole === null) return range;
+  parts.length -= 2;
+  return whole;
 }
 
 /** The current quantity with the parentheses after it, if they say the same or the size of a pack. */

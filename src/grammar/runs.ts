@@ -79,7 +79,8 @@ function withOnes(tokens: readonly KitchenToken[]): KitchenToken[] {
     const unitAt = token.tokenType === t.SizeWord ? at + 1 : at;
     const unit = tokens[unitAt];
     if (unit !== undefined && isUnit(unit)) {
-      const near = unitAt === at && tokens[at - 1]?.tokenType === t.Approximator;
+      const near =
+        unitAt === at && tokens[at - 1]?.tokenType === t.Approximator && !isCounted(tokens[at - 2]);
       if (near || (opening && opensMeasure(unit, tokens[unitAt + 1]))) {
         result.push(emptyArticle(token));
         opening = false;
@@ -90,6 +91,10 @@ function withOnes(tokens: readonly KitchenToken[]): KitchenToken[] {
     result.push(token);
   }
   return result;
+}
+
+function isCounted(token: KitchenToken | undefined): boolean {
+  return token !== undefined && canBegin(token);
 }
 
 function opensMeasure(unit: KitchenToken, next: KitchenToken | undefined): boolean {

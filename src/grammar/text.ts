@@ -58,7 +58,7 @@ function pushCount(items: Item[], draft: Draft, count: Count, parts: readonly Pa
   }
   const inWords = !tokens.some(isFigure);
   const loose = style === 'article' || style === 'fraction' || count.amount.high.equals(1);
-  if (inName || (inWords && loose)) {
+  if (inName || (inWords && loose && !draft.ranged)) {
     for (const token of tokens) {
       if (token.parts === undefined) pushToken(items, token);
       else for (const part of token.parts) pushToken(items, part);

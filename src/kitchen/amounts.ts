@@ -2,6 +2,7 @@
 import type { Listing } from '../anatomy/types.js';
 import { type Sum, sumMeasures } from '../arithmetic/compare.js';
 import type { Measure } from '../grammar/types.js';
+import { isPartOf } from '../larder/foods.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { says } from './context.js';
 import type { Dish, Mention } from './types.js';
@@ -13,7 +14,7 @@ import type { Dish, Mention } from './types.js';
 export function compareWithListing(dish: Dish, mention: Mention): Listing | null {
   const { measure } = mention;
   if (measure === null || mention.role !== 'use' || mention.group || mention.listings.length === 0 || measure.share) return null;
-  if (says(mention.determiner, 'extra-word') || takenSeveralTimes(dish, mention)) return null;
+  if (says(mention.determiner, 'extra-word') || takenSeveralTimes(dish, mention) || hasOtherSource(dish, mention)) return null;
   const verdicts = mention.listings.map((listing) => verdict(dish, mention, measure, listing));
   return verdicts.every((each) => each === 'disagrees') ? mention.listings[0]! : null;
 }
@@ -50,6 +51,15 @@ function comparable(one: Measure, other: Measure): [Sum, Sum] | null {
 /** Whether two amounts overlap: "2 to 3 cups" agrees with 3 cups. */
 function agree(one: Sum, other: Sum): boolean {
   return one.low.lte(other.high) && other.low.lte(one.high);
+}
+
+/** Juice of the listed lemons is not bound by a listing of lemon juice beside them. */
+function hasOtherSource(dish: Dish, mention: Mention): boolean {
+  return dish.recipe.listings.some(
+    (listing) =>
+      !mention.listings.includes(listing) &&
+      listing.line.foods.some((food) => food.row !== null && mention.listings.some((each) => each.line.foods.some((own) => own.row !== null && isPartOf(own.row, food.row!)))),
+  );
 }
 
 /** "1 tablespoon of the oil": a part, by its own words. */

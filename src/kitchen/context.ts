@@ -38,6 +38,12 @@ export function namesMade(words: Words, end: number): boolean {
   return isMadeWord(words.keys, end) !== 0 && verbAt(words, end) === null;
 }
 
+/** Whether the word names a thing that is bought as often as made: "sauce", "pie". */
+export function isBoughtToo(keys: readonly string[], at: number): boolean {
+  const phrase = phraseAt(keys, at, 'made') ?? phraseAt([singular(keys[at] ?? '')], 0, 'made');
+  return phrase?.means === 'bought';
+}
+
 /** How many words name a thing that recipes make ("dough", "egg wash"), in singular or plural; 0 when none does. */
 export function isMadeWord(keys: readonly string[], at: number): number {
   const phrase = phraseAt(keys, at, 'made');
@@ -89,6 +95,21 @@ export function isCookingWater(words: Words, start: number, verb: Technique | nu
   const sentence = words.sentence[start]!;
   for (let index = firstOf(words, start); index < words.keys.length && words.sentence[index] === sentence; index++) {
     if (isWord(words.keys[index], 'boiling-water')) return true;
+  }
+  return false;
+}
+
+/** "Its water", "their juices": what comes out of a food by itself. */
+export function isGivenUp(words: Words, start: number): boolean {
+  const before = words.keys[start - 1];
+  return words.before[start] === '' && (before === 'its' || before === 'their');
+}
+
+/** Whether the food stands in a clause that says when to stop: "until a drop of water skips on it". */
+export function tellsWhen(words: Words, start: number): boolean {
+  for (let index = start - 1; index >= 0 && words.sentence[index] === words.sentence[start]; index--) {
+    if (verbAt(words, index) !== null) return false;
+    if (phraseAt(words.keys, index, 'until') !== null) return true;
   }
   return false;
 }

@@ -1,13 +1,13 @@
 /** Which listings a group word takes: "the dry ingredients", "the spices", "everything but the parsley", "the sauce ingredients". */
 import type { Component, Listing, Recipe } from '../anatomy/types.js';
 import { foodNamed, isKindOf } from '../larder/foods.js';
+import { wordsOfClass } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import type { Food } from '../larder/types.js';
 import type { Words } from './words.js';
 
-/** The classes that "dry" and "wet" take, and what a garnish is known by. */
-const DRY = foods('flour', 'sugar', 'starch', 'leavening', 'spice', 'salt', 'cocoa powder', 'grain', 'seasoning', 'nut', 'seed', 'dried herb');
-const WET = foods('milk', 'dairy', 'egg', 'oil', 'butter', 'water', 'syrup', 'vinegar', 'fruit juice', 'juice', 'stock', 'wine', 'extract', 'honey', 'condiment', 'sauce', 'liquid');
+const DRY = foods(wordsOfClass('dry'));
+const WET = foods(wordsOfClass('wet'));
 
 /** The listings among `candidates` that a group takes; `used` holds those that an earlier step has used. */
 export function listingsOf(means: string, candidates: readonly Listing[], used: ReadonlySet<Listing>): Listing[] {
@@ -57,6 +57,6 @@ function isAnyOf(listing: Listing, kinds: readonly Food[]): boolean {
   return listing.line.foods.some((food) => food.row !== null && kinds.some((kind) => isKindOf(food.row!, kind)));
 }
 
-function foods(...names: string[]): Food[] {
+function foods(names: readonly string[]): Food[] {
   return names.map((name) => foodNamed(name)).filter((food): food is Food => food !== null);
 }

@@ -1,7 +1,7 @@
 /** Finds where the method cooks something, how long, and whether it says how the food is when it is done. */
-import { phraseAt } from '../larder/kitchen-words.js';
+import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { does } from '../larder/techniques.js';
-import type { Duration } from '../grammar/types.js';
+import type { Duration, Item } from '../grammar/types.js';
 import type { Heating, Mention, ReadStep } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -12,7 +12,6 @@ export function heatingsOf(steps: readonly ReadStep[], words: readonly Words[], 
 
 function heatingsIn(step: ReadStep, words: Words, next: Words | null, mentions: readonly Mention[]): Heating[] {
   const found: Heating[] = [];
-  const cued = saysWhenDone(words, 0, words.keys.length) || (next !== null && opensWithCue(next));
   for (let at = 0; at < words.keys.length; at++) {
     const technique = verbAt(words, at);
     if (technique === null || !does(technique, 'heat') || isPurpose(words, at)) continue;
@@ -22,7 +21,7 @@ function heatingsIn(step: ReadStep, words: Words, next: Words | null, mentions: 
       start: words.words[at]!.start,
       end: words.words[at]!.end,
       durations: durationsIn(words, words.sentence[at]!),
-      cued,
+      cued: isCued(words, at, next),
       listings: [...new Set(mentions.filter((mention) => mention.step === step.step.index).flatMap((mention) => mention.listings))],
     });
   }
@@ -34,12 +33,29 @@ function isPurpose(words: Words, at: number): boolean {
   return words.keys[at]!.endsWith('ing') && (words.before[at] === '' || words.keys[at - 1] === 'for');
 }
 
+/**
+ * Whether the order at word `at` comes with a cue: in its sentence, in those after it until the next order to cook,
+ * or, for the last order of a step, at the opening of the next step.
+ */
+function isCued(words: Words, at: number, next: Words | null): boolean {
+  let from = at;
+  while (from > 0 && words.sentence[from - 1] === words.sentence[at]) from--;
+  let to = at;
+  for (; to < words.keys.length; to++) {
+    const verb = words.sentence[to] === words.sentence[at] ? null : verbAt(words, to);
+    if (verb !== null && does(verb, 'heat')) break;
+  }
+  // The sentence that holds the next order tells of that one.
+  while (to < words.keys.length && words.sentence[to - 1] === words.sentence[to] && words.sentence[to - 1] !== words.sentence[at]) to--;
+  return saysWhenDone(words, from, to) || (to === words.keys.length && next !== null && opensWithCue(next));
+}
+
 /** Whether words `from` to `to` hold a cue, a clause that opens with "until", or a hint that the package tells. */
 function saysWhenDone(words: Words, from: number, to: number): boolean {
   for (let at = from; at < to; at++) {
     if (phraseAt(words.keys, at, 'until') !== null || phraseAt(words.keys, at, 'cue') !== null || phraseAt(words.keys, at, 'whole-step') !== null) return true;
   }
-  return words.items.some((item) => item.kind === 'temperature') && words.keys.some((_, at) => phraseAt(words.keys, at, 'inside') !== null);
+  return words.items.slice(words.at[from], words.at[to - 1]).some((item) => item.kind === 'temperature') && words.keys.slice(from, to).some((key) => isWord(key, 'inside'));
 }
 
 /** "Once the onions are soft, …", "When golden, …": the step's first words tell when the one before is done. */
@@ -48,10 +64,15 @@ function opensWithCue(words: Words): boolean {
   return first === 'after' || phraseAt(words.keys, 0, 'until') !== null;
 }
 
+/** The times of a sentence, as far as its full stops reach on both sides. */
 function durationsIn(words: Words, sentence: number): Duration[] {
-  const first = words.sentence.indexOf(sentence);
-  const last = words.sentence.lastIndexOf(sentence);
-  const from = first <= 0 ? 0 : words.at[first - 1]! + 1;
-  const to = last + 1 < words.at.length ? words.at[last + 1]! : words.items.length;
+  let from = words.at[words.sentence.indexOf(sentence)]!;
+  let to = words.at[words.sentence.lastIndexOf(sentence)]! + 1;
+  while (from > 0 && !isStop(words.items[from - 1]!)) from--;
+  while (to < words.items.length && !isStop(words.items[to]!)) to++;
   return words.items.slice(from, to).filter((item): item is Duration => item.kind === 'duration');
+}
+
+function isStop(item: Item): boolean {
+  return item.kind === 'point' && /[.!?;]/.test(item.text);
 }

@@ -2,11 +2,11 @@
 import { distance } from 'fastest-levenshtein';
 import type { Listing, Recipe } from '../anatomy/types.js';
 import { foodNamed, isKindOf } from '../larder/foods.js';
-import { isWord } from '../larder/kitchen-words.js';
+import { isWord, wordsOfClass } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
-import { determinerOf, firstOf, isCookingWater, isLikeness, isNegated, isSuggestion, isToolName, namesMade, says } from './context.js';
+import { determinerOf, firstOf, isBoughtToo, isCookingWater, isGivenUp, isLikeness, isMadeWord, isNegated, isSuggestion, isToolName, namesMade, says, tellsWhen } from './context.js';
 import { componentNamed, componentOfHeading, listingsOf } from './groups.js';
 import { type Entry, type Vocabulary, vocabularyOf } from './listed.js';
 import { resolveFood } from './resolve.js';
@@ -19,6 +19,7 @@ const PEPPER = foodNamed('pepper');
 const SEASONING = foodNamed('seasoning');
 const SPICE = foodNamed('spice');
 const WATER = foodNamed('water');
+const PRODUCTS = wordsOfClass('product').map(foodNamed).filter((food): food is Food => food !== null);
 
 /** What has been read of the method so far. */
 interface Progress {
@@ -44,7 +45,8 @@ export function mentionsOf(recipe: Recipe, steps: readonly ReadStep[], words: re
       if (mention.role === 'use') for (const listing of mention.listings) progress.used.add(listing);
     }
   });
-  return mentions;
+  const made = steps.flatMap((step, index) => componentsMade(progress, step, words[index]!));
+  return [...mentions, ...made].sort((a, b) => a.step - b.step || a.start - b.start);
 }
 
 function mentionsInStep(progress: Progress, step: ReadStep, words: Words): Mention[] {
@@ -53,10 +55,10 @@ function mentionsInStep(progress: Progress, step: ReadStep, words: Words): Menti
   const preferred: readonly Listing[] = heading?.listings ?? [];
   const mentions: Mention[] = [];
   for (const each of named) {
-    const mention = each.group === null ? mentionOf(progress, step, words, each, preferred) : groupMention(progress, step, words, each, preferred);
-    if (mention !== null) mentions.push(mention);
+    const mention = each.group === null ? mentionOf(progress, step, words, each, preferred) : groupMention(progress, step, words, each, preferred, mentions);
+    if (mention !== null) mentions.push(isSecondChoice(words, each, named, mentions) ? { ...mention, role: 'aside' } : mention);
   }
-  mentions.push(...seasonings(progress, step, words), ...componentsMade(progress, step, words));
+  mentions.push(...seasonings(progress, step, words));
   return leaveOutExcepted(words, mentions).sort((a, b) => a.start - b.start);
 }
 
@@ -74,8 +76,8 @@ function mentionOf(progress: Progress, step: ReadStep, words: Words, named: Name
     role = 'made';
     listings = [];
   } else if (namesMade(words, end)) role = listings.length > 0 ? 'use' : 'made';
-  else if (listings.length === 0 && (madeOf(progress, named, words, determiner) || named.food?.dish === true)) role = 'made';
-  else if (listings.length === 0 && (isSuggestion(words, start) || words.depth[start]! > 0)) role = 'aside';
+  else if (listings.length === 0 && (madeOf(progress, named, words, determiner) || isTurnedInto(words, start) || (named.food?.dish === true && verb?.name !== 'serve'))) role = 'made';
+  else if (listings.length === 0 && (isSuggestion(words, start) || words.depth[start]! > 0 || isGivenUp(words, start) || tellsWhen(words, start))) role = 'aside';
   else if (listings.length === 0 && isAlternative(progress, words, named)) role = 'aside';
   else if (listings.length === 0 && isWaterOnly(named.food) && isCookingWater(words, start, verb)) role = 'aside';
   if (named.food === null && listings.length === 0 && role === 'use') return null;
@@ -134,25 +136,61 @@ function narrowed(listings: readonly Listing[], preferred: readonly Listing[]): 
   return own.length > 0 ? own : unique;
 }
 
-/** Whether a word such as "sauce" or "cream" means what the recipe makes, and not a thing on the list. */
+/** Whether a word such as "sauce" or "filling" means what the recipe makes, and not a thing on the list. */
 function isMade(progress: Progress, named: Named, words: Words, listings: readonly Listing[], determiner: string | null): boolean {
-  if (listings.length === 0) return true;
+  if (listings.length === 0) {
+    if (!isBoughtToo(words.keys, named.end - 1)) return measureOf(words, named.start, named.end) === null;
+    return says(determiner, 'referring') || hasArticle(words, named.start) || madeOf(progress, named, words, determiner);
+  }
   if (named.entries.some((entry) => entry.words.length === named.end - named.start)) return false;
   if (!says(determiner, 'referring')) return false;
+  // What is listed and has not gone in yet comes first: "boil the noodles" in a recipe for noodles.
+  if (isBoughtToo(words.keys, named.end - 1) && !goesIn(words, named.start)) return true;
+  if (listings.some((listing) => !progress.used.has(listing))) return false;
   const word = singular(words.keys[named.end - 1]!);
   return progress.titleWords.has(word) || progress.recipe.components.some((component) => component.name?.split(' ').includes(word)) || listings.length > 1;
 }
 
-/** Whether an unlisted food is what the recipe itself makes: its title or a component says so. */
-function madeOf(progress: Progress, named: Named, words: Words, determiner: string | null): boolean {
-  const keys = words.keys.slice(named.start, named.end).map(singular);
-  const inComponent = progress.recipe.components.some((component) => component.name !== null && keys.every((key) => component.name!.split(/[\s-]+/).some((word) => singular(fold(word)) === key)));
-  return inComponent || (determiner !== null && keys.every((key) => progress.titleWords.has(key)) && !isBought(named.food));
+/** Whether the verb before adds the food, and the food stands in no clause that says when to stop. */
+function goesIn(words: Words, start: number): boolean {
+  const verb = governingVerb(words, start);
+  return verb !== null && does(verb, 'add', 'combine', 'season', 'coat') && !tellsWhen(words, start);
 }
 
-/** A food that no recipe makes: an animal's or a plant's, as it comes. */
-function isBought(food: Food | null): boolean {
-  return food?.safety !== undefined || food?.source.startsWith('SR28 11') === true;
+/**
+ * Whether an unlisted food is what the recipe itself makes: a component's name, a product that the title names ("the bread"
+ * of "Coconut Bread"), or a mixture of what is listed ("tomato sauce" from tomatoes).
+ */
+function madeOf(progress: Progress, named: Named, words: Words, determiner: string | null): boolean {
+  const keys = words.keys.slice(named.start, named.end).map(singular);
+  const isNamed = (name: string): boolean => keys.every((key) => name.split(/[\s-]+/).some((word) => singular(fold(word)) === key));
+  if (progress.recipe.components.some((component) => component.name !== null && isNamed(component.name))) return true;
+  const isProduct = named.food !== null && (named.food.dish || PRODUCTS.some((kind) => isKindOf(named.food!, kind)));
+  if (isProduct && keys.every((key) => progress.titleWords.has(key))) return true;
+  if (isProduct && says(determiner, 'referring') && progress.titleWords.has(keys.at(-1)!)) return true;
+  return keys.length > 1 && isMadeWord(keys, keys.length - 1) > 0 && keys.slice(0, -1).some((key) => progress.vocabulary.byWord.has(key));
+}
+
+/** "stir to a cream", "reduce to a syrup": what the food becomes. */
+function isTurnedInto(words: Words, start: number): boolean {
+  return hasArticle(words, start) && words.keys.slice(Math.max(0, start - 4), start).some((key) => key === 'to' || key === 'into' || key === 'form');
+}
+
+/** "a soft dough", "to a cream": the article within two adjectives before the word. */
+function hasArticle(words: Words, start: number): boolean {
+  for (let index = start - 1; index >= 0 && index >= start - 3; index--) {
+    if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') return false;
+    if (words.keys[index] === 'a' || words.keys[index] === 'an') return true;
+  }
+  return false;
+}
+
+/** The second of two unlisted foods between which the cook may choose: one of them is asked about. */
+function isSecondChoice(words: Words, named: Named, all: readonly Named[], before: readonly Mention[]): boolean {
+  const previous = all[all.indexOf(named) - 1];
+  const mention = before.at(-1);
+  if (previous === undefined || mention === undefined || mention.listings.length > 0 || named.entries.length > 0) return false;
+  return named.start - previous.end === 1 && words.keys[previous.end] === 'or' && mention.start === words.words[previous.start]!.start;
 }
 
 /** "vegetable or canola oil", "lard or dripping": one of the two is on the list. */
@@ -180,15 +218,21 @@ function saysToTaste(words: Words, end: number): boolean {
   return false;
 }
 
-function groupMention(progress: Progress, step: ReadStep, words: Words, named: Named, preferred: readonly Listing[]): Mention | null {
+function groupMention(progress: Progress, step: ReadStep, words: Words, named: Named, preferred: readonly Listing[], before: readonly Mention[]): Mention | null {
   const { start, end } = named;
+  if (componentNamed(progress.recipe, words, start, end) !== null) return null;
   const component = componentNamed(progress.recipe, words, firstOf(words, start), words.keys.length);
   const candidates = component?.listings ?? (preferred.length > 0 ? preferred : progress.recipe.listings);
   const means = named.group!;
+  const used = new Set([...progress.used, ...before.flatMap((mention) => mention.listings)]);
+  const taken = candidates.filter((listing) => used.has(listing));
   // "Mix everything" late in a method is what is in the bowl by then, unless hardly anything has been named before.
   const loose = means === 'all' && !words.keys.slice(Math.max(0, start - 1), end).some((key) => key === 'all' || key === 'each');
-  if (loose && candidates.filter((listing) => progress.used.has(listing)).length * 2 > candidates.length) return null;
-  return bare(step, words, start, end, listingsOf(means, candidates, progress.used), true);
+  if (loose && taken.length * 2 > candidates.length) return null;
+  const members = listingsOf(means, candidates, used);
+  // "The dry ingredients", once some of them have been named, are those.
+  const known = means === 'dry' || means === 'wet' ? members.filter((listing) => used.has(listing)) : [];
+  return bare(step, words, start, end, known.length > 1 ? known : members, true);
 }
 
 /** "Season well", "season to taste": the salt, pepper and seasonings of the list. */
@@ -204,7 +248,10 @@ function seasonings(progress: Progress, step: ReadStep, words: Words): Mention[]
   return found;
 }
 
-/** "Make the dressing", "whisk the sauce together": all that its component lists goes into it. */
+/**
+ * "Make the dressing", "whisk the sauce together": all that its component lists goes into it, where the method does not
+ * name most of it one by one.
+ */
 function componentsMade(progress: Progress, step: ReadStep, words: Words): Mention[] {
   const found: Mention[] = [];
   for (let at = 0; at < words.keys.length; at++) {
@@ -214,7 +261,8 @@ function componentsMade(progress: Progress, step: ReadStep, words: Words): Menti
     }
     const next = isWord(words.keys[at + 1], 'referring') ? at + 2 : at + 1;
     const component = componentNamed(progress.recipe, words, next, Math.min(words.keys.length, next + 4));
-    if (component !== null) found.push(bare(step, words, at, at + 1, component.listings, true));
+    if (component === null || component.listings.filter((listing) => progress.used.has(listing)).length * 2 > component.listings.length) continue;
+    found.push(bare(step, words, at, at + 1, component.listings, true));
   }
   return found;
 }

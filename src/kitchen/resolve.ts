@@ -1,5 +1,7 @@
 /** Which listings a food named in the method can mean. */
-import { foodNamed, isKindOf, isPartOf, kindsOf } from '../larder/foods.js';
+import { hasPartOfKind, isKindOf, isPartOf, kindsOf } from '../larder/foods.js';
+import { isWord } from '../larder/kitchen-words.js';
+import { fold } from '../larder/names.js';
 import type { Food } from '../larder/types.js';
 import type { Entry, Vocabulary } from './listed.js';
 
@@ -38,19 +40,12 @@ function relation(mentioned: Food, listed: Food, form: string | null): Closeness
   if (mentioned === listed) return 'same';
   if (isKindOf(listed, mentioned)) return 'kind';
   if (isKindOf(mentioned, listed)) return 'narrower';
-  if (isPartOf(mentioned, listed)) return 'part';
+  if (isPartOf(mentioned, listed) || (mentioned.generic && hasPartOfKind(listed, mentioned))) return 'part';
   return form === null && isPartOf(listed, mentioned) ? 'whole' : null;
 }
 
-/** Two foods close enough that a reader may have meant one by the other: they share a class that is not too wide. */
+/** The listed food that a reader may have been meant to think of: it shares a class with the mentioned one that is not too wide. */
 export function nearestEntry(food: Food, vocabulary: Vocabulary): Entry | null {
-  const classes = new Set([...kindsOf(food)].filter((kind) => kind !== food && !WIDE.has(kind)));
+  const classes = new Set([...kindsOf(food)].filter((kind) => kind !== food && !isWord(fold(kind.name), 'wide')));
   return vocabulary.entries.find((entry) => entry.food.row !== null && [...kindsOf(entry.food.row)].some((kind) => classes.has(kind))) ?? null;
 }
-
-/** Classes that say too little about a likeness. */
-const WIDE = new Set(
-  ['vegetable', 'fruit', 'spice', 'herb', 'meat', 'dairy', 'seasoning', 'condiment', 'fat', 'sauce', 'nut', 'seed', 'grain', 'sweetener', 'leavening']
-    .map((name) => foodNamed(name))
-    .filter((food): food is Food => food !== null),
-);

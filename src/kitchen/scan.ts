@@ -42,7 +42,7 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
   const implied = impliedFood(words, at);
   if (implied !== null) return { start: at, end: at + 1, food: implied, entries: [], implied: true, group: null, made: false };
   // A word that is a food and a verb ("cream the butter", "season") is no food where it gives an order.
-  if (verbAt(words, at) !== null && actsOnNext(words, at)) return null;
+  if (verbAt(words, at) !== null) return null;
 
   const keys = words.keys;
   const reach = sameStretch(words, at);
@@ -77,17 +77,6 @@ function sameStretch(words: Words, at: number): number {
     if (end - at > 8) break;
   }
   return end;
-}
-
-/** Whether the verb at `at` takes what follows as its object, or nothing at all: "cream the butter", "season." */
-function actsOnNext(words: Words, at: number): boolean {
-  const next = words.keys[at + 1];
-  if (next === undefined) return true;
-  if (words.before[at + 1] !== '') return foodAt(words.keys, at) === null;
-  if (isWord(next, 'after-verb')) return true;
-  const food = foodAt(words.keys, at);
-  if (food === null) return true;
-  return food.length === 1 && foodAt(words.keys, at + 1) !== null && techniqueOf(words.keys[at]!)?.form === 'base';
 }
 
 /** The food that a verb or its participle puts on something: "butter the dish", "a floured board", "salted water". */

@@ -1,9 +1,11 @@
 /** A step as a row of words: which sentence each is in, what punctuation parts it from the one before, and whether it acts as a verb. */
 import { readText } from '../grammar/text.js';
 import type { Item, Measure, Word } from '../grammar/types.js';
-import { isWord } from '../larder/kitchen-words.js';
+import { foodAt } from '../larder/foods.js';
+import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { techniqueOf } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
+import { vesselAt } from '../larder/vessels.js';
 
 export interface Words {
   readonly text: string;
@@ -71,29 +73,52 @@ function endsSentence(items: readonly Item[], index: number): boolean {
   return first !== first.toLowerCase();
 }
 
-/** The verb that word number `at` is, where it acts as one: an order, or an -ing or -s form; not a noun ("the heat") or participle. */
+/** The verb that word number `at` is, where it acts as one: an order, or an -ing form; not a noun ("the heat") or a participle. */
 export function verbAt(words: Words, at: number): Technique | null {
   const match = techniqueOf(words.keys[at]!);
-  if (match === null || match.form === 'past' || match.form === 's') {
-    return match !== null && match.form === 'past' && sameForm(match.technique, words.keys[at]!) && opens(words, at)
-      ? match.technique
-      : null;
-  }
-  if (match.form === 'ing') return isWord(words.keys[at - 1], 'before-noun') && words.before[at] === '' ? null : match.technique;
-  if (opens(words, at)) return match.technique;
+  if (match === null || match.form === 's') return null;
+  const { technique, form } = match;
+  // "Cut", "put", "beat" are base and past at once.
+  if (form === 'past' && (technique.name !== words.keys[at] || !opens(words, at))) return null;
+  if (form === 'ing') return isAttribute(words, at) ? null : technique;
+  return standsAsVerb(words, at) && givesOrder(words, at, technique) ? technique : null;
+}
+
+/** "A baking sheet", "cooking spray", "the simmering pot": an -ing form that describes what follows. */
+function isAttribute(words: Words, at: number): boolean {
+  if (isWord(words.keys[at - 1], 'before-noun') && words.before[at] === '') return true;
+  return (foodAt(words.keys, at)?.length ?? 0) > 1 || (words.before[at + 1] === '' && vesselAt(words.keys, at + 1) !== null) || (vesselAt(words.keys, at)?.length ?? 0) > 1;
+}
+
+/** Whether the word before leaves room for a verb: no article, number, preposition or adjective. */
+function standsAsVerb(words: Words, at: number): boolean {
+  if (opens(words, at)) return true;
+  if (words.at[at]! - words.at[at - 1]! > 1 && words.before[at] === '') return false;
   const previous = words.keys[at - 1]!;
-  if (words.at[at]! - words.at[at - 1]! > 1 && words.before[at] === '') return null;
-  return isWord(previous, 'before-noun') || isWord(previous, 'adjective') ? null : match.technique;
+  if (isWord(previous, 'before-noun') || isWord(previous, 'adjective')) return false;
+  // "Buttered toast", "whipped cream": after a participle a word that can be a food is one.
+  return techniqueOf(previous)?.form !== 'past' || (foodAt(words.keys, at) === null && phraseAt(words.keys, at, 'made') === null);
+}
+
+/** Whether a word that may be a food gives an order all the same: "cream the butter", "and roast at 400°F", "season." */
+function givesOrder(words: Words, at: number, technique: Technique): boolean {
+  const follows = words.before[at + 1] === '';
+  const next = follows ? words.keys[at + 1] : undefined;
+  if (next !== undefined && isWord(next, 'after-verb')) return true;
+  const food = foodAt(words.keys, at);
+  if (food === null) return true;
+  // "Oil", "salt" and their like are orders only before what they go on.
+  if (technique.implies !== undefined || food.length > 1) return false;
+  if (words.keys[at - 1]?.endsWith('ly') === true) return true;
+  if (next === undefined) return false;
+  if (isWord(next, 'preposition') || foodAt(words.keys, at + 1) !== null) return true;
+  const opensSentence = at === 0 || words.sentence[at - 1] !== words.sentence[at];
+  return opensSentence && next !== 'and' && next !== 'to';
 }
 
 /** Whether a word begins a clause: the sentence, or what follows a comma, colon, dash or parenthesis. */
 function opens(words: Words, at: number): boolean {
   return at === 0 || words.before[at] !== '';
-}
-
-/** "Cut", "put", "beat" are base and past at once. */
-function sameForm(technique: Technique, key: string): boolean {
-  return technique.name === key;
 }
 
 /** The verb that governs word number `at`: the nearest order before it in its sentence; else the nearest participle after it. */

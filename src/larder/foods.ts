@@ -78,6 +78,22 @@ export function isPartOf(part: Food, whole: Food): boolean {
   return false;
 }
 
+/** Whether some kind of `part` can be had from `whole`: "the juice" of a lemon is lemon juice. */
+export function hasPartOfKind(whole: Food, part: Food): boolean {
+  return partsOf(whole).some((each) => isKindOf(each, part));
+}
+
+const parts = new Map<Food, readonly Food[]>();
+
+function partsOf(whole: Food): readonly Food[] {
+  let known = parts.get(whole);
+  if (known === undefined) {
+    known = larder.foods.filter((food) => food.from.length > 0 && isPartOf(food, whole));
+    parts.set(whole, known);
+  }
+  return known;
+}
+
 function index(name: string, food: Food): void {
   const words = name.split(/[\s-]+/).map(fold);
   let key = '';

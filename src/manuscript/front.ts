@@ -1,5 +1,6 @@
-/** Reads the YAML front matter: every scalar with its key and its exact place. A broken one is passed over. */
-import { isMap, isScalar, isSeq, parseDocument, Scalar } from 'yaml';
+/** Reads the YAML front matter: every scalar with its key and its exact place. Of a broken one only the plain lines are read. */
+import { createRequire } from 'node:module';
+import type { Scalar } from 'yaml';
 import { Assembler } from './assemble.js';
 import { Passage } from './passage.js';
 import type { FrontField } from './types.js';
@@ -12,7 +13,15 @@ export function readFront(source: string, start: number, end: number): FrontFiel
   return simpleFields(source, open, close) ?? yamlFields(source, open, close);
 }
 
-/** All lines "key: value", "- value" or blank, with values that read the same in YAML and on the page; null when any is not. */
+// Most front matter is read without it, and loading it takes longer than reading a page.
+let loaded: typeof import('yaml') | null = null;
+
+function yaml(): typeof import('yaml') {
+  loaded ??= createRequire(import.meta.url)('yaml') as typeof import('yaml');
+  return loaded;
+}
+
+/** All lines "key: value", "key: [a, b]" or blank, with values that read the same in YAML and on the page; null when any is not. */
 function simpleFields(source: string, open: number, close: number): FrontField[] | null {
   const fields: FrontField[] = [];
   const keys = new Set<string>();
@@ -46,6 +55,23 @@ function simpleFields(source: string, open: number, close: number): FrontField[]
   return fields;
 }
 
+/** What can be read of broken YAML: "title: Soup: the best" is none, and yet it is clear what it says. */
+function plainLines(source: string, open: number, close: number): FrontField[] {
+  const fields: FrontField[] = [];
+  for (let at = open; at < close; at = lineAfter(source, at)) {
+    const line = source.slice(at, Math.min(lineAfter(source, at), close)).trimEnd();
+    const match = SIMPLE.exec(line);
+    if (match === null) continue;
+    const start = at + match[0].length;
+    const end = at + line.length;
+    const passage = /^[\p{L}\p{N}]/u.test(line.slice(match[0].length))
+      ? Passage.verbatim(source, start, end)
+      : simpleScalar(source, start, end);
+    if (passage !== null) fields.push({ key: match[1]!, passage });
+  }
+  return fields;
+}
+
 const SIMPLE = /^([A-Za-z][\w -]*):(?: +|$)/;
 const LIST = /^(?:\[([^[\]{}]*)\]|[^[\]{}]*)$/;
 
@@ -67,12 +93,12 @@ const QUOTED = /^(?:"[^"\\]*"|'[^']*')$/;
 function yamlFields(source: string, open: number, close: number): FrontField[] {
   const fields: FrontField[] = [];
   try {
-    const document = parseDocument(source.slice(open, close), {
+    const document = yaml().parseDocument(source.slice(open, close), {
       logLevel: 'silent',
       strict: false,
       uniqueKeys: false,
     });
-    if (document.errors.length > 0) return [];
+    if (document.errors.length > 0) return plainLines(source, open, close);
     collect(document.contents, '', fields, source, open, 0);
   } catch {
     // A reader that gives up on strange YAML leaves the page without fields, as if it had none.
@@ -92,6 +118,7 @@ function collect(
   depth: number,
 ): void {
   if (depth > DEEPEST) return;
+  const { isMap, isScalar, isSeq } = yaml();
   if (isMap(node)) {
     for (const pair of node.items) {
       const name = isScalar(pair.key) ? String(pair.key.value) : '';
@@ -106,6 +133,7 @@ function collect(
 
 /** Only the characters between the quotes; escapes and folded lines are matched with what they read as. */
 function scalarPassage(node: Scalar, source: string, from: number, to: number): Passage {
+  const { Scalar } = yaml();
   const double = node.type === Scalar.QUOTE_DOUBLE;
   const quoted = double || node.type === Scalar.QUOTE_SINGLE;
   const start = quoted ? from + 1 : from;

@@ -15,6 +15,8 @@ describe('a temperature is read on its scale, whatever the sign for degrees', ()
     '180C': '[180 celsius]',
     '180º C': '[180 celsius]',
     '350˚F': '[350 fahrenheit]',
+    '230 ℃': '[230 celsius]',
+    '450℉': '[450 fahrenheit]',
     '350 degrees F': '[350 fahrenheit]',
     '110 degrees Fahrenheit': '[110 fahrenheit]',
     '350 degrees': '[350 degrees]',
@@ -35,6 +37,7 @@ describe('a temperature said on two scales is one', () => {
     '180°C (350°F)': '[180 celsius = [350 fahrenheit]]',
     '425 degrees F (218 C)': '[425 fahrenheit = [218 celsius]]',
     '180C/160C fan/gas 4': '[180 celsius = [160 celsius fan] = [4 gas]]',
+    '60-70°F / 15-20°C': '[60..70 fahrenheit = [15..20 celsius]]',
     '350/180C': '[350 fahrenheit = [180 celsius]]',
   });
 });
@@ -47,6 +50,7 @@ describe('a duration is in seconds, and keeps the unit of its first part', () =>
   reads({
     '5 minutes': '[300 s in minutes]',
     '5-10 min': '[300..600 s in minutes]',
+    '5~10 min': '[300..600 s in minutes]',
     '5 mins. or so': '[300 s in minutes] or so',
     '1 hr 20 min': '[4800 s in hours]',
     '1 hour and 20 minutes': '[4800 s in hours]',
@@ -67,7 +71,11 @@ describe('a duration is in seconds, and keeps the unit of its first part', () =>
 });
 
 describe('a time whose length is not told has no seconds', () => {
-  reads({ overnight: '[some in nights]', 'a few minutes': '[some in minutes]', 'several hours': '[some in hours]' });
+  reads({
+    overnight: '[some in nights]',
+    'a few minutes': '[some in minutes]',
+    'several hours': '[some in hours]',
+  });
 });
 
 describe('lengths stand side by side', () => {

@@ -18,9 +18,21 @@ describe('a fraction is printed in the parts that spoons and cups have, otherwis
   ])('%s as %s', (value, printed) => expect(printFraction(new Fraction(value))).toBe(printed));
 });
 
-const approximations = fc.constantFrom<Approximation | null>(null, 'about', 'scant', 'heaped', 'generous', 'at-least', 'up-to');
+const approximations = fc.constantFrom<Approximation | null>(
+  null,
+  'about',
+  'scant',
+  'heaped',
+  'generous',
+  'at-least',
+  'up-to',
+);
 const value = fc
-  .tuple(fc.integer({ min: 0, max: 999 }), fc.integer({ min: 0, max: 15 }), fc.constantFrom(1, 2, 3, 4, 5, 6, 8, 10, 16, 20))
+  .tuple(
+    fc.integer({ min: 0, max: 999 }),
+    fc.integer({ min: 0, max: 15 }),
+    fc.constantFrom(1, 2, 3, 4, 5, 6, 8, 10, 16, 20),
+  )
   .filter(([whole, above, below]) => whole > 0 || above % below > 0)
   .map(([whole, above, below]) => new Fraction(whole).add(new Fraction(above % below, below)));
 

@@ -16,13 +16,95 @@ test('a word is asked of the larder in lower case, without accents and apostroph
 });
 
 const kitchen = fc.constantFrom(
-  '1', '2', '12', '350', '1/2', '½', '1.5', '1,000', '400', ' ', ' ', ' ', '-', '–', '/', '(', ')', '[', ']', ',', '.', '+', '&',
-  '~', '°', '"', '%', '#', '=', '×', 'x', 'a', 'an', 'half', 'one', 'two', 'third', 'dozen', 'few', 'cup', 'cups', 'g', 'oz', 'can',
-  'cloves', 'inch', 'in', 'minutes', 'hour', 'F', 'C', 'degrees', 'gas', 'mark', 'fan', 'to', 'or', 'and', 'plus', 'by', 'of', 'the',
-  'about', 'scant', 'large', 'more', 'between', 'each', 'overnight', 'salt', 'eggs', 'chopped', 'finely', 'for', 'optional', '\n', '\t',
-  'juice', 'zest', ':', ';', '|', '😀', 'é',
+  '1',
+  '2',
+  '12',
+  '350',
+  '1/2',
+  '½',
+  '1.5',
+  '1,000',
+  '400',
+  ' ',
+  ' ',
+  ' ',
+  '-',
+  '–',
+  '/',
+  '(',
+  ')',
+  '[',
+  ']',
+  ',',
+  '.',
+  '+',
+  '&',
+  '~',
+  '°',
+  '"',
+  '%',
+  '#',
+  '=',
+  '×',
+  'x',
+  'a',
+  'an',
+  'half',
+  'one',
+  'two',
+  'third',
+  'dozen',
+  'few',
+  'cup',
+  'cups',
+  'g',
+  'oz',
+  'can',
+  'cloves',
+  'inch',
+  'in',
+  'minutes',
+  'hour',
+  'F',
+  'C',
+  'degrees',
+  'gas',
+  'mark',
+  'fan',
+  'to',
+  'or',
+  'and',
+  'plus',
+  'by',
+  'of',
+  'the',
+  'about',
+  'scant',
+  'large',
+  'more',
+  'between',
+  'each',
+  'overnight',
+  'salt',
+  'eggs',
+  'chopped',
+  'finely',
+  'for',
+  'optional',
+  '\n',
+  '\t',
+  'juice',
+  'zest',
+  ':',
+  ';',
+  '|',
+  '😀',
+  'é',
 );
-const hostile = fc.oneof(fc.array(kitchen, { maxLength: 40 }).map((parts) => parts.join('')), fc.string({ unit: 'binary', maxLength: 40 }));
+const hostile = fc.oneof(
+  fc.array(kitchen, { maxLength: 40 }).map((parts) => parts.join('')),
+  fc.string({ unit: 'binary', maxLength: 40 }),
+);
 const spaced = fc.array(kitchen, { maxLength: 40 }).map((parts) => parts.join(' '));
 
 test('items follow one another and leave out nothing but white space', () => {
@@ -46,7 +128,8 @@ test('a word and a mark are the letters that stand in their place', () => {
     fc.property(fc.oneof(hostile, spaced), (text) => {
       for (const item of readText(text)) {
         if (item.kind === 'word') expect(item.text).toBe(text.slice(item.start, item.end));
-        if (item.kind === 'point' && item.text !== '\n') expect(item.text).toBe(text.slice(item.start, item.end));
+        if (item.kind === 'point' && item.text !== '\n')
+          expect(item.text).toBe(text.slice(item.start, item.end));
       }
     }),
     { numRuns: 1000 },
@@ -59,7 +142,14 @@ test('every line is read as a listing, a yield and a time without failing, and p
       const line = readListing(text);
       readYield(text);
       readDuration(text);
-      const phrases = [...line.states, ...line.preparation, ...line.asides, ...line.unread, ...line.foods, ...line.measures];
+      const phrases = [
+        ...line.states,
+        ...line.preparation,
+        ...line.asides,
+        ...line.unread,
+        ...line.foods,
+        ...line.measures,
+      ];
       for (const { start, end } of phrases) {
         expect(start).toBeGreaterThanOrEqual(0);
         expect(end).toBeLessThanOrEqual(text.length);
@@ -70,7 +160,34 @@ test('every line is read as a listing, a yield and a time without failing, and p
 });
 
 describe('a line of 100,000 characters takes no more than its share of time', () => {
-  const units = ['1', '1/2 ', '(', '1 (2 g) ', '/', '-', '1-', '1 ', 'a ', '1 cup plus ', 'half of a ', ',000', '350°F/', '1,', 'and 1 ', 'salt or ', '(1 g (', '½', 'finely ', '2 x ', '"', "a'", 'a-', '(s)', 'a or b c d ', 'or 1 g '];
+  const units = [
+    '1',
+    '1/2 ',
+    '(',
+    '1 (2 g) ',
+    '/',
+    '-',
+    '1-',
+    '1 ',
+    'a ',
+    '1 cup plus ',
+    'half of a ',
+    ',000',
+    '350°F/',
+    '1,',
+    'and 1 ',
+    'salt or ',
+    '(1 g (',
+    '½',
+    'finely ',
+    '2 x ',
+    '"',
+    "a'",
+    'a-',
+    '(s)',
+    'a or b c d ',
+    'or 1 g ',
+  ];
   const LENGTH = 100_000;
   // A short text costs what its share of the long one is; the factor allows for a busy machine and small numbers.
   const SHARE = 4;

@@ -35,7 +35,9 @@ test('2/3 servings are two to three, since nobody is fed by less than one', () =
   expect(shownYield(readYield('2/3'))).toEqual(['2 to 3', '']);
 });
 
-test.each(['', '??', 'depends', 'serves a crowd'])('a yield of "%s" is none', (text) => expect(readYield(text)).toBeNull());
+test.each(['', '??', 'depends', 'serves a crowd'])('a yield of "%s" is none', (text) =>
+  expect(readYield(text)).toBeNull(),
+);
 
 describe('a stated time is a duration', () => {
   test.each([
@@ -48,5 +50,7 @@ describe('a stated time is a duration', () => {
     ['30 min (plus one hour rising)', '[1800 s in minutes]'],
     ['at least 4 hours', '[at-least 14400 s in hours]'],
   ])('%s', (text, expected) => expect(shown([readDuration(text)!])).toBe(expected));
-  test.each(['', 'depends', 'see below', '4'])('"%s" states no time', (text) => expect(readDuration(text)).toBeNull());
+  test.each(['', 'depends', 'see below', '4'])('"%s" states no time', (text) =>
+    expect(readDuration(text)).toBeNull(),
+  );
 });

@@ -49,7 +49,11 @@ describe('front matter', () => {
     expect(misplaced(opened)).toEqual([]);
   });
 
-  it('is passed over when it is broken', () => {
+  it('is read as far as its lines are plain when it is broken', () => {
+    expect(fields('title: Soup: the best\nserves: 4\ntags: [a')).toEqual([
+      ['title', 'Soup: the best'],
+      ['serves', '4'],
+    ]);
     expect(fields('title: "Leek\n: [}')).toEqual([]);
     expect(page('---\ntitle: [\n---\n\n# Soup').blocks).toHaveLength(1);
   });
