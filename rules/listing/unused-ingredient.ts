@@ -1,6 +1,6 @@
 /** Marks a listing that the method never uses. */
 import type { Listing } from '../../src/anatomy/types.js';
-import { isServedAside } from '../../src/kitchen/purposes.js';
+import { isServedAside, mayBeFryingFat } from '../../src/kitchen/purposes.js';
 import type { Dish } from '../../src/kitchen/types.js';
 import type { RecipeRule } from '../rule.js';
 
@@ -51,7 +51,7 @@ export const unusedIngredient: RecipeRule = {
 
 /** Whether the author leaves the food open ("optional"), or the larder does not know it, so that another name may stand for it. */
 function isLeftOpen(dish: Dish, listing: Listing): boolean {
-  if (listing.line.optional || listing.line.toTaste || listing.line.asNeeded) return true;
+  if (listing.line.optional || listing.line.toTaste || listing.line.asNeeded || mayBeFryingFat(dish, listing)) return true;
   return listing.line.foods.every((food) => food.row === null) && dish.mentions.some((mention) => mention.listings.length === 0 && mention.role === 'use');
 }
 

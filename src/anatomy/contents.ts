@@ -37,7 +37,7 @@ function unclear({ head, scope, pieces }: Section, judge: LineJudge): Contents['
   if (scope !== null || pieces.length === 0 || pieces.length > MOST_BLOCKS) return null;
   const span: Span = { start: (head ?? pieces[0]!.block).span.start, end: pieces.at(-1)!.block.span.end };
   if (pieces.some((piece) => piece.reads.mingled))
-    return { span, why: 'The same list holds ingredients and steps.' };
+    return { span, why: 'the same list holds ingredients and steps' };
   let measures = 0;
   let commands = 0;
   for (const { block } of pieces) {
@@ -48,7 +48,7 @@ function unclear({ head, scope, pieces }: Section, judge: LineJudge): Contents['
     if (startsWithAmount(block.passage.text) && measures > 1) measures = Math.max(measures, FEWEST_MEASURES);
   }
   if (commands === 0 || measures < FEWEST_MEASURES) return null;
-  return { span, why: 'The amounts stand in the running text, and there is no list of ingredients.' };
+  return { span, why: 'the amounts stand in the running text, and there is no list of ingredients' };
 }
 
 /** How many amounts of a food the sentences of a paragraph hold. */

@@ -229,7 +229,9 @@ function groupMention(progress: Progress, step: ReadStep, words: Words, named: N
   // "Mix everything" late in a method is what is in the bowl by then, unless hardly anything has been named before.
   const loose = means === 'all' && !words.keys.slice(Math.max(0, start - 1), end).some((key) => key === 'all' || key === 'each');
   if (loose && taken.length * 2 > candidates.length) return null;
-  const members = listingsOf(means, candidates, used);
+  const classed = listingsOf(means, candidates, used);
+  // "Mix the seasonings" of a seasoning is the whole list, also what goes by another class.
+  const members = taken.length === 0 && classed.length * 2 > candidates.length ? [...candidates] : classed;
   // "The dry ingredients", once some of them have been named, are those.
   const known = means === 'dry' || means === 'wet' ? members.filter((listing) => used.has(listing)) : [];
   return bare(step, words, start, end, known.length > 1 ? known : members, true);

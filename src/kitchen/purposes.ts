@@ -14,6 +14,13 @@ export function isServedAside(dish: Dish, listing: Listing): boolean {
   return isTool(listing) || purposeServed(dish, listing) || isBoiledIn(dish, listing);
 }
 
+/** Whether the listing is a fat that a step may fry in without naming it. */
+export function mayBeFryingFat(dish: Dish, listing: Listing): boolean {
+  const fat = foodNamed('fat');
+  const isFat = listing.line.foods.some((food) => food.row !== null && fat !== null && isKindOf(food.row, fat));
+  return isFat && dish.heatings.some((heating) => does(heating.technique, 'dry-heat') && !does(heating.technique, 'oven'));
+}
+
 function isTool(listing: Listing): boolean {
   return listing.line.foods.every((food) => {
     const words = food.name.split(/[\s-]+/).map(fold);
