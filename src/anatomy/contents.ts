@@ -1,4 +1,5 @@
 /** Reads what a page holds: its recipes, and the stretches that look like one but cannot be told apart. */
+import { readText } from '../grammar/text.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page, Span } from '../manuscript/types.js';
 import { instructs, LineJudge, startsWithAmount } from './language.js';
@@ -21,7 +22,7 @@ export function readContents(page: Page): Contents {
   );
   const taken = new Set(outlines.flatMap((outline) => outline.sections));
   const left = sections.filter((section) => !taken.has(section));
-  return { recipes, unclear: left.flatMap((section) => unclear(section, judge) ?? []) };
+  return { recipes, unclear: left.flatMap((section) => unclear(section) ?? []) };
 }
 
 function naming(outline: Outline, alone: boolean, frontTitle: Passage | undefined): Naming {
@@ -33,7 +34,7 @@ const FEWEST_MEASURES = 3;
 const MOST_BLOCKS = 8;
 
 /** Why a section outside of all recipes looks like one: amounts and commands stand in the same lines. Null where it does not. */
-function unclear({ head, scope, pieces }: Section, judge: LineJudge): Contents['unclear'][number] | null {
+function unclear({ head, scope, pieces }: Section): Contents['unclear'][number] | null {
   if (scope !== null || pieces.length === 0 || pieces.length > MOST_BLOCKS) return null;
   const span: Span = { start: (head ?? pieces[0]!.block).span.start, end: pieces.at(-1)!.block.span.end };
   if (pieces.some((piece) => piece.reads.mingled))
@@ -43,7 +44,7 @@ function unclear({ head, scope, pieces }: Section, judge: LineJudge): Contents['
   for (const { block } of pieces) {
     if (block.type !== 'paragraph') continue;
     if (instructs(block.passage.text)) commands++;
-    measures += measuresIn(block.passage.text, judge);
+    measures += measuresIn(block.passage.text);
     // A paragraph that opens with an amount is a list that was not set as one.
     if (startsWithAmount(block.passage.text) && measures > 1) measures = Math.max(measures, FEWEST_MEASURES);
   }
@@ -51,9 +52,7 @@ function unclear({ head, scope, pieces }: Section, judge: LineJudge): Contents['
   return { span, why: 'the amounts stand in the running text, and there is no list of ingredients' };
 }
 
-/** How many amounts of a food the sentences of a paragraph hold. */
-function measuresIn(text: string, judge: LineJudge): number {
-  let found = 0;
-  for (const [part] of text.matchAll(/[\d¼-¾⅐-⅞][^.,;\n]*/g)) if (judge.kind(part) === 'amount') found++;
-  return found;
+/** How many amounts of something the sentences of a paragraph hold. */
+function measuresIn(text: string): number {
+  return readText(text).filter((item) => item.kind === 'measure').length;
 }

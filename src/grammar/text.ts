@@ -102,7 +102,8 @@ function isOven(count: Count, before: Item | undefined, ahead: readonly string[]
   const { low, high } = count.amount;
   if (low.lt(COOLEST_OVEN) || high.gt(HOTTEST_OVEN) || !low.mod(OVEN_STEP).equals(0)) return false;
   if (lexiconAt(ahead, 0, 'oven-after') !== null) return true;
-  return before?.kind === 'word' && lexiconAt([before.key], 0, 'oven-before') !== null && ahead.length === 0;
+  const after = ahead.length === 0 || lexiconAt(ahead, 0, 'oven-then') !== null;
+  return after && before?.kind === 'word' && lexiconAt([before.key], 0, 'oven-before') !== null;
 }
 
 function isHyphenated(items: readonly Item[], start: number): boolean {

@@ -23,6 +23,7 @@ export type ListingClass =
   | 'filler'
   | 'vague-amount'
   | 'oven-before'
+  | 'oven-then'
   | 'oven-after';
 
 /** A row as the lexer wants it: the words, each folded. */
