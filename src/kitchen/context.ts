@@ -45,8 +45,8 @@ export function isBoughtToo(keys: readonly string[], at: number): boolean {
 }
 
 /** How many words name a thing that recipes make ("dough", "egg wash"), in singular or plural; 0 when none does. */
-export function isMadeWord(keys: readonly string[], at: number): number {
-  const phrase = phraseAt(keys, at, 'made');
+export function isMadeWord(keys: readonly string[], at: number, end = keys.length): number {
+  const phrase = phraseAt(keys, at, 'made', end);
   if (phrase !== null) return phrase.length;
   const one = keys[at];
   return one !== undefined && isWord(singular(one), 'made') ? 1 : 0;

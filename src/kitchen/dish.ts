@@ -28,9 +28,12 @@ export function readDish(page: Page, recipe: Recipe): Dish {
   };
 }
 
+/** What holds an amount, a time or a temperature has a figure in it somewhere; other text need not be read again. */
+const FIGURE = /[\d¼-¾⅐-⅞]/;
+
 function partsOf(recipe: Recipe, words: readonly Words[]): ReadPart[] {
   const read = (part: ReadPart['part'], passages: readonly Passage[]): ReadPart[] =>
-    passages.map((passage) => ({ part, passage, items: readText(passage.text) }));
+    passages.filter((passage) => FIGURE.test(passage.text)).map((passage) => ({ part, passage, items: readText(passage.text) }));
   return [
     ...read('headnote', recipe.headnote),
     ...read('yield', recipe.yield === null ? [] : [recipe.yield.passage]),

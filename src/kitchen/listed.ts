@@ -46,13 +46,13 @@ export function vocabularyOf(listings: readonly Listing[]): Vocabulary {
  * The longest run of words at `at` that names a listed food by the list's own words: its head ("potatoes" for "Yukon Gold
  * potatoes") or a word that only it has ("yacai"). `keys` are folded.
  */
-export function listedAt(vocabulary: Vocabulary, keys: readonly string[], at: number): { entries: Entry[]; length: number } | null {
+export function listedAt(vocabulary: Vocabulary, keys: readonly string[], at: number, limit = keys.length): { entries: Entry[]; length: number } | null {
   const candidates = vocabulary.byWord.get(singular(keys[at]!));
   if (candidates === undefined) return null;
   let length = 0;
   let found: Entry[] = [];
   for (const entry of candidates) {
-    const run = runLength(entry, keys, at);
+    const run = runLength(entry, keys, at, limit);
     if (run === 0 || run < length) continue;
     if (run > length) found = [];
     length = run;
@@ -62,10 +62,10 @@ export function listedAt(vocabulary: Vocabulary, keys: readonly string[], at: nu
 }
 
 /** How many words from `at` on are the entry's own, when they are enough to know it by; else 0. */
-function runLength(entry: Entry, keys: readonly string[], at: number): number {
+function runLength(entry: Entry, keys: readonly string[], at: number, limit: number): number {
   let end = at;
   let enough = 0;
-  while (end < keys.length) {
+  while (end < limit) {
     const word = singular(keys[end]!);
     if (!entry.words.includes(word)) break;
     end++;

@@ -46,12 +46,11 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
 
   const keys = words.keys;
   const reach = sameStretch(words, at);
-  const stretch = reach === keys.length ? keys : keys.slice(0, reach);
-  const group = phraseAt(stretch, at, 'group');
-  const food = foodAt(stretch, at);
-  const listed = listedAt(vocabulary, stretch, at);
+  const group = phraseAt(keys, at, 'group', reach);
+  const food = foodAt(keys, at, reach);
+  const listed = listedAt(vocabulary, keys, at, reach);
   const longest = Math.max(food?.length ?? 0, listed?.length ?? 0, group?.length ?? 0);
-  const madeLength = isMadeWord(stretch, at);
+  const madeLength = isMadeWord(keys, at, reach);
   if (longest === 0) {
     return madeLength === 0 ? null : { start: at, end: at + madeLength, food: null, entries: [], implied: false, group: null, made: true };
   }

@@ -94,7 +94,7 @@ export interface Dish {
   /** By listing index: the mentions that use it. */
   readonly uses: readonly (readonly Mention[])[];
   readonly heatings: readonly Heating[];
-  /** Everything that is printed of the recipe, in the order of the page's parts. */
+  /** The steps, and whatever else of the recipe has a figure in it, in the order of the page's parts. */
   readonly parts: readonly ReadPart[];
   readonly rawFoods: readonly RawFood[];
   readonly doneTemperatures: readonly DoneTemperature[];

@@ -21,6 +21,8 @@ export interface Words {
   readonly before: readonly string[];
   /** How deep in parentheses each word stands. */
   readonly depth: readonly number[];
+  /** The verb that each word is, as far as it has been asked; see `verbAt`. */
+  readonly verbs: (Technique | null | undefined)[];
 }
 
 /** The words of a passage's text. */
@@ -57,7 +59,7 @@ export function wordsOf(text: string): Words {
     depth.push(parentheses);
     point = '';
   });
-  return { text, items, words, keys, at, sentence, before, depth };
+  return { text, items, words, keys, at, sentence, before, depth, verbs: new Array(words.length) };
 }
 
 /** A full stop, or a line break before a capital; a stop in the middle of an abbreviation has lower case after it. */
@@ -75,6 +77,12 @@ function endsSentence(items: readonly Item[], index: number): boolean {
 
 /** The verb that word number `at` is, where it acts as one: an order, or an -ing form; not a noun ("the heat") or a participle. */
 export function verbAt(words: Words, at: number): Technique | null {
+  let verb = words.verbs[at];
+  if (verb === undefined) words.verbs[at] = verb = readVerb(words, at);
+  return verb;
+}
+
+function readVerb(words: Words, at: number): Technique | null {
   const match = techniqueOf(words.keys[at]!);
   if (match === null || match.form === 's') return null;
   const { technique, form } = match;

@@ -25,12 +25,12 @@ for (const food of larder.foods) {
 
 /**
  * The longest food name that begins at `words[at]`. Words are folded keys; a name matches however it is split
- * into words ("corn flour" is "cornflour").
+ * into words ("corn flour" is "cornflour"). Words from `limit` on do not count.
  */
-export function foodAt(words: readonly string[], at: number): FoodMatch | null {
+export function foodAt(words: readonly string[], at: number, limit = words.length): FoodMatch | null {
   let key = '';
   let found: FoodMatch | null = null;
-  const end = Math.min(words.length, at + LONGEST_NAME);
+  const end = Math.min(limit, at + LONGEST_NAME);
   for (let next = at; next < end; next++) {
     key += words[next];
     const food = byKey.get(key);

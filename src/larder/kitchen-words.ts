@@ -47,37 +47,37 @@ export interface PhraseMatch {
 }
 
 interface Entry {
+  readonly is: string;
   readonly words: readonly string[];
   readonly means: string | null;
 }
 
-/** By class, then by first word: the phrases, longest first. */
-const byClass = new Map<string, Map<string, Entry[]>>();
+/** By first word: the phrases of all classes, longest first. Most words of a text open none, and are done with one look. */
+const byFirst = new Map<string, Entry[]>();
 
 for (const row of larder.kitchenWords) {
   const words = row.word.split(/[\s-]+/).map(fold);
-  let phrases = byClass.get(row.is);
-  if (phrases === undefined) byClass.set(row.is, (phrases = new Map()));
-  const same = phrases.get(words[0]!) ?? [];
-  same.push({ words, means: row.means ?? null });
+  const same = byFirst.get(words[0]!) ?? [];
+  same.push({ is: row.is, words, means: row.means ?? null });
   same.sort((a, b) => b.words.length - a.words.length);
-  phrases.set(words[0]!, same);
+  byFirst.set(words[0]!, same);
 }
 
-/** The longest phrase of that class that begins at `words[at]` (folded keys). */
-export function phraseAt(words: readonly string[], at: number, is: KitchenWordClass): PhraseMatch | null {
-  const first = words[at];
-  const entries = first === undefined ? undefined : byClass.get(is)?.get(first);
+/** The longest phrase of that class that begins at `words[at]` and ends before `end` (folded keys). */
+export function phraseAt(words: readonly string[], at: number, is: KitchenWordClass, end = words.length): PhraseMatch | null {
+  const entries = at < end ? byFirst.get(words[at]!) : undefined;
   if (entries === undefined) return null;
-  for (const { words: phrase, means } of entries) {
-    if (phrase.every((word, index) => words[at + index] === word)) return { length: phrase.length, means };
+  for (const entry of entries) {
+    if (entry.is !== is || at + entry.words.length > end) continue;
+    if (entry.words.every((word, index) => words[at + index] === word)) return { length: entry.words.length, means: entry.means };
   }
   return null;
 }
 
 /** Whether a single folded word is of that class. */
 export function isWord(word: string | undefined, is: KitchenWordClass): boolean {
-  return word !== undefined && (byClass.get(is)?.get(word)?.some((entry) => entry.words.length === 1) ?? false);
+  const entries = word === undefined ? undefined : byFirst.get(word);
+  return entries?.some((entry) => entry.is === is && entry.words.length === 1) ?? false;
 }
 
 /** All words and phrases of a class, as the table has them. */
