@@ -4,6 +4,7 @@ import { isWord } from '../../src/larder/kitchen-words.js';
 import { fold, singular } from '../../src/larder/names.js';
 import { nearestEntry } from '../../src/kitchen/resolve.js';
 import { vocabularyOf } from '../../src/kitchen/listed.js';
+import type { Food } from '../../src/larder/types.js';
 import type { Dish, Mention } from '../../src/kitchen/types.js';
 import type { Finding, RecipeRule, Weight } from '../rule.js';
 
@@ -48,11 +49,11 @@ export const unlistedIngredient: RecipeRule = {
   ],
   *look(dish) {
     if (dish.recipe.listings.length === 0) return;
-    const marked = new Map<string, Mention[]>();
+    const marked = new Map<Food, Mention[]>();
     for (const mention of dish.mentions) {
       if (mention.role !== 'use' || mention.listings.length > 0 || mention.food === null) continue;
-      const same = marked.get(mention.food.name);
-      if (same === undefined) marked.set(mention.food.name, [mention]);
+      const same = marked.get(mention.food) ?? sameThing(marked, mention.food);
+      if (same === undefined) marked.set(mention.food, [mention]);
       else same.push(mention);
     }
     for (const mentions of marked.values()) {
@@ -62,6 +63,12 @@ export const unlistedIngredient: RecipeRule = {
     }
   },
 };
+
+/** "The oil", after an unlisted olive oil, is that. */
+function sameThing(marked: ReadonlyMap<Food, Mention[]>, food: Food): Mention[] | undefined {
+  for (const [other, mentions] of marked) if (isKindOf(other, food)) return mentions;
+  return undefined;
+}
 
 /** How sure it is that the list lacks something; null where the author leaves it to the cook. */
 function weigh(dish: Dish, mention: Mention): Weight | null {
@@ -73,14 +80,13 @@ function weigh(dish: Dish, mention: Mention): Weight | null {
     );
     return other ? 'fault' : 'note';
   }
+  if (mention.optional || mention.toTaste || mention.surface) return 'note';
   // A class may mean a listed food that the larder does not know.
   const unknown = dish.recipe.listings.some((listing) => listing.line.foods.some((each) => each.row === null));
   if (food.generic && unknown && mention.determiner !== null) return null;
   if (isWord(fold(food.name), 'vague')) return mention.determiner !== null || unknown ? null : 'query';
   if (mention.verb === null && mention.measure === null) return null;
-  if (mention.optional) return 'note';
-  if (mention.toTaste) return 'note';
-  if (is(mention, 'water') && mention.measure === null) return 'query';
+  if (is(mention, 'water') && mention.measure === null) return mention.determiner === null ? 'query' : null;
   if (is(mention, 'ice')) return 'query';
   if (mention.verb === 'serve') return 'query';
   return food.generic && mention.determiner !== null ? 'query' : 'fault';

@@ -91,10 +91,21 @@ export function says(determiner: string | null, is: 'referring' | 'rest-word' | 
  * Whether the water at words `start` to `end` is only boiled in, steamed over, washed with or used to thin, and not eaten.
  */
 export function isCookingWater(words: Words, start: number, verb: Technique | null): boolean {
+  const before = words.keys[start - 1];
+  if (before === 'in' || before === 'under' || before === 'into') return true;
   if (verb !== null && does(verb, 'drain', 'prepare', 'remove')) return true;
   const sentence = words.sentence[start]!;
   for (let index = firstOf(words, start); index < words.keys.length && words.sentence[index] === sentence; index++) {
     if (isWord(words.keys[index], 'boiling-water')) return true;
+  }
+  return false;
+}
+
+/** "The base for the hollandaise", "a tray for baking bread": what something is for does not go in here. */
+export function isPurposeOnly(words: Words, start: number): boolean {
+  for (let index = start - 1; index >= 0 && index >= start - 3; index--) {
+    if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') return false;
+    if (words.keys[index] === 'for') return words.at[start]! - words.at[index]! === start - index;
   }
   return false;
 }

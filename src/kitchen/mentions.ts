@@ -5,8 +5,9 @@ import { foodNamed, isKindOf } from '../larder/foods.js';
 import { isWord, wordsOfClass } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
-import type { Food } from '../larder/types.js';
-import { determinerOf, firstOf, isBoughtToo, isCookingWater, isGivenUp, isLikeness, isMadeWord, isNegated, isSuggestion, isToolName, namesMade, says, tellsWhen } from './context.js';
+import type { Food, Technique } from '../larder/types.js';
+import { vesselAt } from '../larder/vessels.js';
+import { determinerOf, firstOf, isBoughtToo, isCookingWater, isGivenUp, isLikeness, isMadeWord, isNegated, isPurposeOnly, isSuggestion, isToolName, namesMade, says, tellsWhen } from './context.js';
 import { componentNamed, componentOfHeading, listingsOf } from './groups.js';
 import { type Entry, type Vocabulary, vocabularyOf } from './listed.js';
 import { resolveFood } from './resolve.js';
@@ -19,7 +20,14 @@ const PEPPER = foodNamed('pepper');
 const SEASONING = foodNamed('seasoning');
 const SPICE = foodNamed('spice');
 const WATER = foodNamed('water');
-const PRODUCTS = wordsOfClass('product').map(foodNamed).filter((food): food is Food => food !== null);
+const PRODUCTS = foodsOf('product');
+const GROWN = foodsOf('grown');
+
+function foodsOf(is: 'product' | 'grown'): Food[] {
+  return wordsOfClass(is)
+    .map(foodNamed)
+    .filter((food): food is Food => food !== null);
+}
 
 /** What has been read of the method so far. */
 interface Progress {
@@ -71,13 +79,15 @@ function mentionOf(progress: Progress, step: ReadStep, words: Words, named: Name
   let listings = narrowed(entries.map((entry) => entry.listing), preferred);
   let role: MentionRole = 'use';
   if (isToolName(words, end) && !named.implied) return null;
+  // "Grease the pan with butter" is a use of the butter.
+  if (named.implied && listings.length === 0 && words.keys.some((key, at) => key === 'with' && at >= end && words.sentence[at] === words.sentence[start])) return null;
   if (isLikeness(words, start, end) || (isNegated(words, start) && listings.length === 0)) role = 'aside';
   else if (named.made && isMade(progress, named, words, listings, determiner)) {
     role = 'made';
     listings = [];
   } else if (namesMade(words, end)) role = listings.length > 0 ? 'use' : 'made';
   else if (listings.length === 0 && (madeOf(progress, named, words, determiner) || isTurnedInto(words, start) || (named.food?.dish === true && verb?.name !== 'serve'))) role = 'made';
-  else if (listings.length === 0 && (isSuggestion(words, start) || words.depth[start]! > 0 || isGivenUp(words, start) || tellsWhen(words, start))) role = 'aside';
+  else if (listings.length === 0 && (isSuggestion(words, start) || words.depth[start]! > 0 || isGivenUp(words, start) || tellsWhen(words, start) || isPurposeOnly(words, start))) role = 'aside';
   else if (listings.length === 0 && isAlternative(progress, words, named)) role = 'aside';
   else if (listings.length === 0 && isWaterOnly(named.food) && isCookingWater(words, start, verb)) role = 'aside';
   if (named.food === null && listings.length === 0 && role === 'use') return null;
@@ -94,8 +104,18 @@ function mentionOf(progress: Progress, step: ReadStep, words: Words, named: Name
     determiner,
     verb: verb?.name ?? null,
     toTaste: named.implied || (verb !== null && does(verb, 'season')) || saysToTaste(words, end),
+    surface: isForSurface(words, start, verb),
     optional: isSuggestion(words, start),
   };
+}
+
+/** Whether the food goes on a pan, a board or a dish and not into the food: "dust the board with flour". */
+function isForSurface(words: Words, start: number, verb: Technique | null): boolean {
+  if (verb === null || !does(verb, 'coat', 'garnish')) return false;
+  if (verb.implies !== undefined) return true;
+  const last = words.sentence.lastIndexOf(words.sentence[start]!);
+  for (let at = firstOf(words, start); at <= last; at++) if (vesselAt(words.keys, at) !== null) return true;
+  return false;
 }
 
 /** The listed foods that a larder food means; a pepper beside salt is the spice. A misspelled word may still be the list's. */
@@ -166,8 +186,9 @@ function madeOf(progress: Progress, named: Named, words: Words, determiner: stri
   const isNamed = (name: string): boolean => keys.every((key) => name.split(/[\s-]+/).some((word) => singular(fold(word)) === key));
   if (progress.recipe.components.some((component) => component.name !== null && isNamed(component.name))) return true;
   const isProduct = named.food !== null && (named.food.dish || PRODUCTS.some((kind) => isKindOf(named.food!, kind)));
-  if (isProduct && keys.every((key) => progress.titleWords.has(key))) return true;
-  if (isProduct && says(determiner, 'referring') && progress.titleWords.has(keys.at(-1)!)) return true;
+  const isGrown = named.food !== null && GROWN.some((kind) => isKindOf(named.food!, kind));
+  if (!isGrown && keys.every((key) => progress.titleWords.has(key))) return true;
+  if (isProduct && says(determiner, 'referring') && (progress.titleWords.has(keys.at(-1)!) || !goesIn(words, named.start))) return true;
   return keys.length > 1 && isMadeWord(keys, keys.length - 1) > 0 && keys.slice(0, -1).some((key) => progress.vocabulary.byWord.has(key));
 }
 
@@ -295,6 +316,7 @@ function bare(step: ReadStep, words: Words, start: number, end: number, listings
     determiner: determinerOf(words, start),
     verb: governingVerb(words, start)?.name ?? null,
     toTaste: false,
+    surface: false,
     optional: false,
   };
 }

@@ -43,6 +43,8 @@ export interface Mention {
   readonly verb: string | null;
   /** "season to taste", "oil for the pan": nobody need list an amount. */
   readonly toTaste: boolean;
+  /** It only keeps something from sticking to a tool or a board: "grease the tin with oil", "a floured board". */
+  readonly surface: boolean;
   /** "if using", "optional", "or": the author leaves it open. */
   readonly optional: boolean;
 }

@@ -118,7 +118,7 @@ function givesOrder(words: Words, at: number, technique: Technique): boolean {
   // "Oil", "salt" and their like are orders only before what they go on.
   if (technique.implies !== undefined || food.length > 1) return false;
   if (words.keys[at - 1]?.endsWith('ly') === true) return true;
-  if (next === undefined) return false;
+  if (next === undefined) return amongVerbs(words, at);
   if (isWord(next, 'preposition') || foodAt(words.keys, at + 1) !== null) return true;
   const opensSentence = at === 0 || words.sentence[at - 1] !== words.sentence[at];
   return opensSentence && next !== 'and' && next !== 'to';
@@ -127,6 +127,13 @@ function givesOrder(words: Words, at: number, technique: Technique): boolean {
 /** Whether a word begins a clause: the sentence, or what follows a comma, colon, dash or parenthesis. */
 function opens(words: Words, at: number): boolean {
   return at === 0 || words.before[at] !== '';
+}
+
+/** "Peel and mince/grate", "chop, salt, and stir": a verb stands right beside it. */
+function amongVerbs(words: Words, at: number): boolean {
+  const next = words.keys[at + 1] === 'and' ? at + 2 : at + 1;
+  const after = words.sentence[next] === words.sentence[at] ? techniqueOf(words.keys[next] ?? '') : null;
+  return after?.form === 'base' && foodAt(words.keys, next) === null;
 }
 
 /** The verb that governs word number `at`: the nearest order before it in its sentence; else the nearest participle after it. */

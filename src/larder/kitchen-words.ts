@@ -9,6 +9,7 @@ export type KitchenWordClass =
   | 'made'
   | 'product'
   | 'wide'
+  | 'grown'
   | 'dry'
   | 'wet'
   | 'likeness'
