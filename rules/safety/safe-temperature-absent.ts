@@ -1,12 +1,12 @@
 /** Marks a raw animal food that is cooked without a thermometer's temperature. */
-import { heatingsFor, isLongCooked, isShownDone } from '../../src/kitchen/doneness.js';
+import { heatingsFor, isCutSmall, isLongCooked, isShownDone } from '../../src/kitchen/doneness.js';
 import type { Dish, RawFood } from '../../src/kitchen/types.js';
 import { safeTemperature } from '../../src/larder/safety.js';
 import type { SafetyClass } from '../../src/larder/types.js';
 import type { Finding, RecipeRule } from '../rule.js';
 
-/** Eggs set and shellfish open where the cook can see it; they have their own signs. */
-const JUDGED: ReadonlySet<SafetyClass> = new Set(['poultry', 'ground-meat', 'whole-cut', 'fish', 'ham', 'offal']);
+/** Eggs set and shellfish open where the cook can see it; most ham is sold cooked. */
+const JUDGED: ReadonlySet<SafetyClass> = new Set(['poultry', 'ground-meat', 'whole-cut', 'fish', 'offal']);
 
 export const safeTemperatureAbsent: RecipeRule = {
   scope: 'recipe',
@@ -50,7 +50,7 @@ export const safeTemperatureAbsent: RecipeRule = {
     const seen = new Set<SafetyClass>();
     for (const raw of dish.rawFoods) {
       if (!JUDGED.has(raw.safety) || seen.has(raw.safety) || isTold(dish, raw)) continue;
-      if (heatingsFor(dish, raw).length === 0 || isLongCooked(dish, raw) || isShownDone(dish, raw)) continue;
+      if (heatingsFor(dish, raw).length === 0 || isLongCooked(dish, raw) || isShownDone(dish, raw) || isCutSmall(dish, raw)) continue;
       seen.add(raw.safety);
       yield findingOf(dish, raw);
     }

@@ -72,6 +72,7 @@ function takenSeveralTimes(dish: Dish, mention: Mention): boolean {
   const items = dish.steps[mention.step]!.items;
   const keys = items.map((item) => (item.kind === 'word' ? item.key : item.kind === 'point' ? item.text : ''));
   const first = items.findIndex((item) => item.start >= mention.measure!.start);
+  if (keys[first - 1] === 'for' || keys[first - 1] === 'per') return true;
   const last = items.findIndex((item) => item.start >= mention.end);
   const end = last < 0 ? items.length : Math.min(items.length, last + 8);
   for (let at = Math.max(0, first - 4); at < end; at++) {

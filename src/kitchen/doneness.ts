@@ -2,7 +2,7 @@
 import Fraction from 'fraction.js';
 import { isWord } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
-import { does } from '../larder/techniques.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import type { Dish, Heating, RawFood } from './types.js';
 
 /** A pot that simmers this long is past every safe minimum (common practice). */
@@ -26,4 +26,14 @@ export function isShownDone(dish: Dish, raw: RawFood): boolean {
   if (raw.safety !== 'fish' && raw.safety !== 'shellfish') return false;
   const first = dish.uses[raw.listing.index]![0]?.step ?? 0;
   return dish.recipe.steps.some((step) => step.index >= first && step.passage.text.split(/[^\p{L}]+/u).some((word) => isWord(fold(word), 'opaque-cue')));
+}
+
+/** Whether meat in one piece by nature is cut too small for a thermometer: strips for the wok, cubes for a stew. */
+export function isCutSmall(dish: Dish, raw: RawFood): boolean {
+  if (raw.safety !== 'whole-cut') return false;
+  if (raw.listing.passage.text.split(/[^\p{L}-]+/u).some((word) => isWord(fold(word), 'small-piece'))) return true;
+  return dish.uses[raw.listing.index]!.some((mention) => {
+    const technique = mention.verb === null ? null : techniqueOf(fold(mention.verb));
+    return technique !== null && does(technique.technique, 'cut') && mention.verb !== 'trim';
+  });
 }

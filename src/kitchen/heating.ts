@@ -14,13 +14,15 @@ function heatingsIn(step: ReadStep, words: Words, next: Words | null, mentions: 
   const found: Heating[] = [];
   for (let at = 0; at < words.keys.length; at++) {
     const technique = verbAt(words, at);
-    if (technique === null || !does(technique, 'heat') || isPurpose(words, at)) continue;
+    if (technique === null || !does(technique, 'heat')) continue;
+    const durations = durationsIn(words, words.sentence[at]!);
+    if (isNoOrder(words, at, durations)) continue;
     found.push({
       step: step.step.index,
       technique,
       start: words.words[at]!.start,
       end: words.words[at]!.end,
-      durations: durationsIn(words, words.sentence[at]!),
+      durations,
       cued: isCued(words, at, next),
       listings: [...new Set(mentions.filter((mention) => mention.step === step.step.index).flatMap((mention) => mention.listings))],
     });
@@ -28,9 +30,13 @@ function heatingsIn(step: ReadStep, words: Words, next: Words | null, mentions: 
   return found;
 }
 
-/** "While the pasta is boiling", "a pan for frying": a verb that gives no order. */
-function isPurpose(words: Words, at: number): boolean {
-  return words.keys[at]!.endsWith('ing') && (words.before[at] === '' || words.keys[at - 1] === 'for');
+/** Whether the verb gives no order: "while the pasta is boiling", "if you cook it", "bring it to boil", "boil some water". */
+function isNoOrder(words: Words, at: number, durations: readonly Duration[]): boolean {
+  const previous = words.before[at] === '' ? words.keys[at - 1] : undefined;
+  if (words.keys[at]!.endsWith('ing') && (words.before[at] === '' || previous === 'for')) return true;
+  if (previous !== undefined && isWord(previous, 'subject')) return true;
+  if (previous === 'to' && (durations.length === 0 || words.keys.slice(Math.max(0, at - 6), at).some((key) => isWord(key, 'bringing')))) return true;
+  return words.keys.slice(at + 1, at + 4).includes('water') && durations.length === 0;
 }
 
 /**

@@ -2,9 +2,9 @@
 import Fraction from 'fraction.js';
 import { toFahrenheit } from '../arithmetic/temperatures.js';
 import type { Recipe } from '../anatomy/types.js';
-import type { Temperature } from '../grammar/types.js';
+import type { ListedFood, Temperature } from '../grammar/types.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
-import { fold } from '../larder/names.js';
+import { fold, singular } from '../larder/names.js';
 import type { DoneTemperature, Mention, RawFood } from './types.js';
 import type { Words } from './words.js';
 
@@ -22,10 +22,17 @@ export function rawFoodsOf(recipe: Recipe): RawFood[] {
   const found: RawFood[] = [];
   for (const listing of recipe.listings) {
     const food = listing.line.foods.find((each) => each.row?.safety !== undefined && !each.row.ready);
-    if (food?.row?.safety === undefined || isReady(listing.passage.text)) continue;
+    if (food?.row?.safety === undefined || isReady(listing.passage.text) || !namesWhole(food)) continue;
     found.push({ listing, food: food.row, safety: food.row.safety });
   }
   return found;
+}
+
+/** Whether the row says all of the food: an unknown word behind it ("chicken bullion", "beef bites") may make it another thing. */
+function namesWhole(food: ListedFood): boolean {
+  const last = singular(fold(food.name.split(/[\s-]+/).at(-1)!));
+  const names = [food.row!.name, ...food.row!.also].flatMap((name) => name.split(/[\s-]+/).map((word) => singular(fold(word))));
+  return names.includes(last) || isWord(last, 'vague') || isWord(last, 'small-piece');
 }
 
 /** "2 cups cooked chicken", "smoked trout", "leftover turkey": nothing raw is left. */
