@@ -1,5 +1,6 @@
 /** Puts together what is understood of one recipe, from its own file alone. */
-import type { Recipe } from '../anatomy/types.js';
+import type { Listing, Recipe } from '../anatomy/types.js';
+import type { Item } from '../grammar/types.js';
 import { readText } from '../grammar/text.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page } from '../manuscript/types.js';
@@ -38,8 +39,17 @@ function partsOf(recipe: Recipe, words: readonly Words[]): ReadPart[] {
     ...read('headnote', recipe.headnote),
     ...read('yield', recipe.yield === null ? [] : [recipe.yield.passage]),
     ...read('time', recipe.times.map((time) => time.value)),
-    ...read('listing', recipe.listings.map((listing) => listing.passage)),
+    ...recipe.listings.map((listing) => ({ part: 'listing' as const, passage: listing.passage, items: itemsOf(listing) })),
     ...recipe.steps.map((step, index) => ({ part: 'step' as const, passage: step.passage, items: words[index]!.items })),
     ...read('note', [...recipe.notes, ...recipe.storage]),
   ];
 }
+
+/** A listing has been read as a line; only where it speaks of heat is its text read once more. */
+function itemsOf(listing: Listing): readonly Item[] {
+  if (HEAT.test(listing.passage.text)) return readText(listing.passage.text);
+  const own = listing.line.measures.flatMap((measure) => [measure, ...measure.plus, ...measure.equals]);
+  return [...own, ...listing.line.foods.flatMap((food) => food.measures)];
+}
+
+const HEAT = /[°º˚]|degree/;

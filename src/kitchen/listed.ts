@@ -16,10 +16,21 @@ export interface Entry {
   readonly head: string;
 }
 
+/** How a mentioned food is related to a listed one, the closest first. */
+export type Closeness = 'same' | 'kind' | 'narrower' | 'part' | 'whole';
+
+/** The listed foods that a mentioned one means. */
+export interface Resolution {
+  readonly entries: readonly Entry[];
+  readonly closeness: Closeness;
+}
+
 export interface Vocabulary {
   readonly entries: readonly Entry[];
   /** The entries that hold a word. */
   readonly byWord: ReadonlyMap<string, readonly Entry[]>;
+  /** What each food that has been asked for was found to mean; see `resolveFood`. */
+  readonly resolved: Map<Food, Resolution | null>;
 }
 
 /** The vocabulary of a recipe's listings. */
@@ -39,7 +50,7 @@ export function vocabularyOf(listings: readonly Listing[]): Vocabulary {
       }
     }
   }
-  return { entries, byWord };
+  return { entries, byWord, resolved: new Map() };
 }
 
 /**

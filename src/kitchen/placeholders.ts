@@ -11,7 +11,7 @@ export interface Placeholder {
 }
 
 /** What every placeholder has some of; a text without it need not be read. */
-const SIGNS = /\?\s?\?|\[|__|[Xx]{2}|0{2}|T[KBO]|FIXME|orem ipsum/;
+const SIGNS = /\?\s?\?|\[|__|[Xx]{2}|\b[Pp]p?\.? ?[0xXn]|\b[Pp]ages? |T[KBO]|FIXME|orem ipsum/;
 
 /** All placeholders of a page, recipes or not, in order. */
 export function placeholdersOf(page: Page): Placeholder[] {

@@ -4,16 +4,17 @@ import type { Passage } from '../manuscript/passage.js';
 import type { Dish } from './types.js';
 
 /** The measures, times and temperatures of a recipe that run downwards, each once. */
-export function reversedRanges(dish: Dish): { passage: Passage; item: Item }[] {
-  return dish.parts.flatMap(({ passage, items }) =>
-    items.flatMap((item, at) => {
+export function* reversedRanges(dish: Dish): Iterable<{ passage: Passage; item: Item }> {
+  for (const { passage, items } of dish.parts) {
+    let before: Item | undefined;
+    for (const item of items) {
       const amount = amountOf(item);
       // "Lower the oven from 450 to 400°F" is a change, not a range.
-      const before = items[at - 1];
       const changes = before?.kind === 'word' && before.key === 'from';
-      return amount !== null && amount.low.gt(amount.high) && !changes ? [{ passage, item }] : [];
-    }),
-  );
+      if (amount !== null && !changes && amount.low.gt(amount.high)) yield { passage, item };
+      before = item;
+    }
+  }
 }
 
 /** A bare count is left alone: years and pages are written so. */

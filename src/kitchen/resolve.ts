@@ -3,20 +3,21 @@ import { hasPartOfKind, isKindOf, isPartOf, kindsOf } from '../larder/foods.js';
 import { isWord } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import type { Food } from '../larder/types.js';
-import type { Entry, Vocabulary } from './listed.js';
-
-/** How sure a resolution is; the lower the surer. */
-export type Closeness = 'same' | 'kind' | 'narrower' | 'part' | 'whole';
-
-export interface Resolution {
-  readonly entries: readonly Entry[];
-  readonly closeness: Closeness;
-}
+import type { Closeness, Entry, Resolution, Vocabulary } from './listed.js';
 
 const order: readonly Closeness[] = ['same', 'kind', 'narrower', 'part', 'whole'];
 
 /** The entries that a larder food means, by the closest relation that any has; null when none has any. */
 export function resolveFood(food: Food, vocabulary: Vocabulary): Resolution | null {
+  let known = vocabulary.resolved.get(food);
+  if (known === undefined) {
+    known = findEntries(food, vocabulary);
+    vocabulary.resolved.set(food, known);
+  }
+  return known;
+}
+
+function findEntries(food: Food, vocabulary: Vocabulary): Resolution | null {
   const found = new Map<Closeness, Entry[]>();
   for (const entry of vocabulary.entries) {
     const closeness = entry.food.row === null ? null : relation(food, entry.food.row, entry.food.form);

@@ -69,13 +69,31 @@ export function isKindOf(food: Food, kind: Food): boolean {
 
 /** Whether `part` can be had in the kitchen from `whole` or from a kind of it: lemon juice from a lemon. */
 export function isPartOf(part: Food, whole: Food): boolean {
-  for (const kind of kindsOf(part)) {
-    for (const name of kind.from) {
-      const source = byName.get(name);
-      if (source !== undefined && (isKindOf(whole, source) || isPartOf(source, whole))) return true;
-    }
-  }
+  const wholes = wholesOf(part);
+  if (wholes.size === 0) return false;
+  for (const kind of kindsOf(whole)) if (wholes.has(kind)) return true;
   return false;
+}
+
+const wholesByPart = new Map<Food, ReadonlySet<Food>>();
+
+/** What a food can be had from, by itself or by a class of it, and from what those can be had. */
+function wholesOf(part: Food): ReadonlySet<Food> {
+  let wholes = wholesByPart.get(part);
+  if (wholes === undefined) {
+    const all = new Set<Food>();
+    wholesByPart.set(part, all);
+    for (const kind of kindsOf(part)) {
+      for (const name of kind.from) {
+        const source = byName.get(name);
+        if (source === undefined) continue;
+        all.add(source);
+        for (const further of wholesOf(source)) all.add(further);
+      }
+    }
+    wholes = all;
+  }
+  return wholes;
 }
 
 /** Whether some kind of `part` can be had from `whole`: "the juice" of a lemon is lemon juice. */
