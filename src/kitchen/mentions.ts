@@ -252,7 +252,7 @@ function groupMention(progress: Progress, step: ReadStep, words: Words, named: N
   if (loose && taken.length * 2 > candidates.length) return null;
   const classed = listingsOf(means, candidates, used);
   // "Mix the seasonings" of a seasoning is the whole list, also what goes by another class.
-  const members = taken.length === 0 && classed.length * 2 > candidates.length ? [...candidates] : classed;
+  const members = foodNamed(means) !== null && taken.length === 0 && classed.length * 2 > candidates.length ? [...candidates] : classed;
   // "The dry ingredients", once some of them have been named, are those.
   const known = means === 'dry' || means === 'wet' ? members.filter((listing) => used.has(listing)) : [];
   return bare(step, words, start, end, known.length > 1 ? known : members, true);

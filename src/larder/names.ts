@@ -30,12 +30,25 @@ export function singular(word: string): string {
   return known;
 }
 
+const pluralsByWord = new Map<string, readonly string[]>();
+
 /** The plurals a name may have, by its last word: "bay leaf" gives "bay leaves", "potato" gives "potatoes" and "potatos". */
 export function plurals(name: string): string[] {
-  const regular = pluralize.plural(name);
-  const last = name.at(-1);
-  if (last === 'o' || last === 'i') return [regular, `${name}s`, `${name}es`];
-  return last === 'f' ? [regular, `${name}s`] : [regular];
+  const cut = Math.max(name.lastIndexOf(' '), name.lastIndexOf('-')) + 1;
+  const last = name.slice(cut);
+  let forms = pluralsByWord.get(last);
+  if (forms === undefined) {
+    forms = pluralsOfWord(last);
+    pluralsByWord.set(last, forms);
+  }
+  return forms.map((form) => name.slice(0, cut) + form);
+}
+
+function pluralsOfWord(word: string): string[] {
+  const regular = pluralize.plural(word);
+  const last = word.at(-1);
+  if (last === 'o' || last === 'i') return [regular, `${word}s`, `${word}es`];
+  return last === 'f' ? [regular, `${word}s`] : [regular];
 }
 
 function isAscii(text: string): boolean {
