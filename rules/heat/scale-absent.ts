@@ -12,7 +12,7 @@ export const scaleAbsent: RecipeRule = {
   examples: [
     {
       title: 'degrees without a scale',
-      text: '# Rusks\n\nMakes 8\n\n- 8 slices bread\n- 1 tablespoon butter\n\n1. Butter the bread, and dry it in an oven at 250 degrees until crisp, 1 hour.\n',
+      text: '# Rusks\n\nMakes 8\n\n- 8 slices bread\n- 1 tablespoon butter\n\n1. Butter the bread, and bake it at 250 degrees until crisp, 1 hour.\n',
       marks: ['250 degrees'],
     },
     {
@@ -22,12 +22,12 @@ export const scaleAbsent: RecipeRule = {
     },
     {
       title: 'a scale spelled out',
-      text: '# Rusks\n\nMakes 8\n\n- 8 slices bread\n- 1 tablespoon butter\n\n1. Butter the bread, and dry it in an oven at 250 degrees Fahrenheit until crisp, 1 hour.\n',
+      text: '# Rusks\n\nMakes 8\n\n- 8 slices bread\n- 1 tablespoon butter\n\n1. Butter the bread, and bake it at 250 degrees Fahrenheit until crisp, 1 hour.\n',
       marks: [],
     },
     {
       title: 'both scales, and a gas mark',
-      text: '# Rusks\n\nMakes 8\n\n- 8 slices bread\n- 1 tablespoon butter\n\n1. Butter the bread, and dry it in an oven at 250°F / 120°C / gas ½ until crisp, 1 hour.\n',
+      text: '# Rusks\n\nMakes 8\n\n- 8 slices bread\n- 1 tablespoon butter\n\n1. Butter the bread, and bake it at 250°F / 120°C / gas ½ until crisp, 1 hour.\n',
       marks: [],
     },
   ],

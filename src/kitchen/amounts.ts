@@ -4,6 +4,8 @@ import { type Sum, sumMeasures } from '../arithmetic/compare.js';
 import type { Measure } from '../grammar/types.js';
 import { isPartOf } from '../larder/foods.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { fold } from '../larder/names.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import { says } from './context.js';
 import type { Dish, Mention } from './types.js';
 
@@ -14,7 +16,7 @@ import type { Dish, Mention } from './types.js';
 export function compareWithListing(dish: Dish, mention: Mention): Listing | null {
   const { measure } = mention;
   if (measure === null || mention.role !== 'use' || mention.group || mention.listings.length === 0 || measure.share) return null;
-  if (says(mention.determiner, 'extra-word') || takenSeveralTimes(dish, mention) || hasOtherSource(dish, mention)) return null;
+  if (says(mention.determiner, 'extra-word') || isRatio(dish, mention) || hasOtherSource(dish, mention)) return null;
   const verdicts = mention.listings.map((listing) => verdict(dish, mention, measure, listing));
   return verdicts.every((each) => each === 'disagrees') ? mention.listings[0]! : null;
 }
@@ -32,8 +34,7 @@ function verdict(dish: Dish, mention: Mention, measure: Measure, listing: Listin
       if (sums === null) continue;
       if (agree(sums[0], sums[1])) return 'agrees';
       const less = sums[0].high.lt(sums[1].low);
-      if (less && (mayBePart(mention) || dish.uses[listing.index]!.length > 1 || listing.line.divided)) return 'agrees';
-      if (!less && listing.line.plusMore !== null) return 'agrees';
+      if (less && mayBePart(dish, mention, listing)) return 'agrees';
       if (listing.line.toTaste || listing.line.asNeeded) return 'agrees';
       verdict = 'disagrees';
     }
@@ -62,9 +63,39 @@ function hasOtherSource(dish: Dish, mention: Mention): boolean {
   );
 }
 
-/** "1 tablespoon of the oil": a part, by its own words. */
-function mayBePart(mention: Mention): boolean {
-  return says(mention.determiner, 'referring') && mention.measure !== null && mention.measure.unit !== null;
+/** Whether less than is listed may be meant: by its own words, or because the food is used elsewhere too. */
+function mayBePart(dish: Dish, mention: Mention, listing: Listing): boolean {
+  if (listing.line.divided || says(mention.determiner, 'rest-word') || isPartOfIt(dish, mention) || takenSeveralTimes(dish, mention)) return true;
+  return dish.uses[listing.index]!.some((use) => use !== mention && isFurtherUse(use));
+}
+
+/** Whether a mention is a use of its own, and does not only refer back to what went in before: "simmer until the lentils are soft". */
+function isFurtherUse(use: Mention): boolean {
+  if (use.telling) return false;
+  if (use.group || use.measure !== null || use.toTaste || says(use.determiner, 'rest-word') || says(use.determiner, 'extra-word')) return true;
+  const technique = use.verb === null ? null : techniqueOf(fold(use.verb))?.technique;
+  if (technique == null) return use.determiner === null;
+  return does(technique, 'add', 'coat', 'garnish', 'fill', 'serve', 'season') || (does(technique, 'combine') && use.determiner === null);
+}
+
+/** "1 tablespoon of the oil", "2 of the eggs": a part, by its own words. */
+function isPartOfIt(dish: Dish, mention: Mention): boolean {
+  const keys = keysBetween(dish, mention);
+  const of = keys.indexOf('of');
+  return of >= 0 && keys.slice(of).some((key) => isWord(key, 'referring'));
+}
+
+function keysBetween(dish: Dish, mention: Mention): string[] {
+  return dish.steps[mention.step]!.items.flatMap((item) =>
+    item.kind === 'word' && item.start >= mention.measure!.end && item.end <= mention.start ? [item.key] : [],
+  );
+}
+
+/** "16 balls for 2 pounds of meat": the amount is a proportion. */
+function isRatio(dish: Dish, mention: Mention): boolean {
+  const items = dish.steps[mention.step]!.items;
+  const before = items[items.findIndex((item) => item.start >= mention.measure!.start) - 1];
+  return before?.kind === 'word' && (before.key === 'for' || before.key === 'per');
 }
 
 /** "2 tablespoons at a time", "½ cup into each jar": the amount is not the whole. */
@@ -72,12 +103,11 @@ function takenSeveralTimes(dish: Dish, mention: Mention): boolean {
   const items = dish.steps[mention.step]!.items;
   const keys = items.map((item) => (item.kind === 'word' ? item.key : item.kind === 'point' ? item.text : ''));
   const first = items.findIndex((item) => item.start >= mention.measure!.start);
-  if (keys[first - 1] === 'for' || keys[first - 1] === 'per') return true;
   const last = items.findIndex((item) => item.start >= mention.end);
   const end = last < 0 ? items.length : Math.min(items.length, last + 8);
   for (let at = Math.max(0, first - 4); at < end; at++) {
     if (keys[at] === '.' && at > first) break;
-    if (isWord(keys[at], 'each-word') || phraseAt(keys, at, 'each-word') !== null) return true;
+    if (phraseAt(keys, at, 'each-word') !== null) return true;
   }
   return false;
 }

@@ -4,6 +4,8 @@ import { singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
 import { vesselAt } from '../larder/vessels.js';
+import type { Measure } from '../grammar/types.js';
+import { unitById } from '../larder/units.js';
 import { verbAt, type Words } from './words.js';
 
 /** How far a comparison reaches: "the size of a small green walnut". */
@@ -78,7 +80,7 @@ export function determinerOf(words: Words, start: number): string | null {
     if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') break;
     const key = words.keys[index]!;
     if (isWord(key, 'referring') || isWord(key, 'rest-word') || isWord(key, 'extra-word') || isWord(key, 'reserve-word')) found.unshift(key);
-    else if (verbAt(words, index) !== null) break;
+    else if (key !== 'of' && (isWord(key, 'preposition') || key === 'and' || key === 'or' || key === 'into' || verbAt(words, index) !== null)) break;
   }
   return found.length === 0 ? null : found.join(' ');
 }
@@ -88,9 +90,12 @@ export function says(determiner: string | null, is: 'referring' | 'rest-word' | 
 }
 
 /**
- * Whether the water at words `start` to `end` is only boiled in, steamed over, washed with or used to thin, and not eaten.
+ * Whether the water at word `start` is only boiled in, steamed over, washed with or used to thin, and not eaten.
+ * Where its volume is given, only being poured off or thinning says so.
  */
-export function isCookingWater(words: Words, start: number, verb: Technique | null): boolean {
+export function isCookingWater(words: Words, start: number, verb: Technique | null, measure: Measure | null): boolean {
+  const sized = measure?.unit != null && unitById(measure.unit)?.milliliters !== undefined;
+  if (sized) return words.keys.some((key) => isWord(key, 'emptied'));
   const before = words.keys[start - 1];
   if (before === 'in' || before === 'under' || before === 'into') return true;
   if (verb !== null && does(verb, 'drain', 'prepare', 'remove')) return true;
@@ -112,8 +117,7 @@ export function isPurposeOnly(words: Words, start: number): boolean {
 
 /** "Its water", "their juices": what comes out of a food by itself. */
 export function isGivenUp(words: Words, start: number): boolean {
-  const before = words.keys[start - 1];
-  return words.before[start] === '' && (before === 'its' || before === 'their');
+  return words.before[start] === '' && words.keys.slice(Math.max(0, start - 2), start).some((key) => key === 'its' || key === 'their');
 }
 
 /** Whether the food stands in a clause that says when to stop: "until a drop of water skips on it". */

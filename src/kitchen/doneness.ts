@@ -11,7 +11,7 @@ const LONG_SECONDS = new Fraction(3600);
 /** The orders that cook a raw food: those of the steps that name it, or all after it is first named. */
 export function heatingsFor(dish: Dish, raw: RawFood): Heating[] {
   const first = dish.uses[raw.listing.index]![0]?.step ?? Number.POSITIVE_INFINITY;
-  return dish.heatings.filter((heating) => heating.step >= first && !heating.technique.ends);
+  return dish.heatings.filter((heating) => heating.step >= first && (!heating.technique.ends || does(heating.technique, 'dry-heat')));
 }
 
 /** Whether the food boils, braises or stews for an hour or more. */

@@ -20,6 +20,8 @@ export function listingsOf(means: string, candidates: readonly Listing[], used: 
       return candidates.filter((listing) => isAnyOf(listing, DRY) && !isAnyOf(listing, WET));
     case 'wet':
       return candidates.filter((listing) => isAnyOf(listing, WET));
+    case 'optional':
+      return candidates.filter((listing) => listing.line.optional);
     case 'garnish':
       return candidates.filter((listing) => listing.line.purpose !== null);
     default: {
@@ -39,6 +41,12 @@ export function componentNamed(recipe: Recipe, words: Words, first: number, last
     }
   }
   return null;
+}
+
+/** The component that a group word itself names: "the spices" for "Spice blend"; else null. */
+export function componentOfGroup(recipe: Recipe, word: string): Component | null {
+  const key = singular(word);
+  return recipe.components.find((component) => component.name?.split(/[\s-]+/).some((each) => singular(fold(each)) === key)) ?? null;
 }
 
 /** The component whose name stands in a heading over a group of steps; else null. */

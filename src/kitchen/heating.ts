@@ -33,6 +33,7 @@ function heatingsIn(step: ReadStep, words: Words, next: Words | null, mentions: 
 /** Whether the verb gives no order: "while the pasta is boiling", "if you cook it", "bring it to boil", "boil some water". */
 function isNoOrder(words: Words, at: number, durations: readonly Duration[]): boolean {
   const previous = words.before[at] === '' ? words.keys[at - 1] : undefined;
+  if (previous === 'keep' || previous === 'continue') return false;
   if (words.keys[at]!.endsWith('ing') && (words.before[at] === '' || previous === 'for')) return true;
   if (previous !== undefined && isWord(previous, 'subject')) return true;
   if (previous === 'to' && (durations.length === 0 || words.keys.slice(Math.max(0, at - 6), at).some((key) => isWord(key, 'bringing')))) return true;
@@ -53,15 +54,29 @@ function isCued(words: Words, at: number, next: Words | null): boolean {
   }
   // The sentence that holds the next order tells of that one.
   while (to < words.keys.length && words.sentence[to - 1] === words.sentence[to] && words.sentence[to - 1] !== words.sentence[at]) to--;
-  return saysWhenDone(words, from, to) || (to === words.keys.length && next !== null && opensWithCue(next));
+  return saysWhenDone(words, from, to, at) || (to === words.keys.length && next !== null && opensWithCue(next));
 }
 
 /** Whether words `from` to `to` hold a cue, a clause that opens with "until", or a hint that the package tells. */
-function saysWhenDone(words: Words, from: number, to: number): boolean {
+function saysWhenDone(words: Words, from: number, to: number, verb: number): boolean {
   for (let at = from; at < to; at++) {
-    if (phraseAt(words.keys, at, 'until') !== null || phraseAt(words.keys, at, 'cue') !== null || phraseAt(words.keys, at, 'whole-step') !== null) return true;
+    if (tellsUntil(words, at, verb) || phraseAt(words.keys, at, 'cue') !== null || phraseAt(words.keys, at, 'whole-step') !== null) return true;
   }
   return words.items.slice(words.at[from], words.at[to - 1]).some((item) => item.kind === 'temperature') && words.keys.slice(from, to).some((key) => isWord(key, 'inside'));
+}
+
+/**
+ * Whether a clause that opens at word `at` says when the order at word `verb` is done. "Once" and "when" do so only with a clause
+ * behind them: after the verb ("fry, and turn when golden", not "turning once"), or at the head of a later sentence.
+ */
+function tellsUntil(words: Words, at: number, verb: number): boolean {
+  const phrase = phraseAt(words.keys, at, 'until');
+  if (phrase === null) return false;
+  if (phrase.means === null) return true;
+  const next = at + phrase.length;
+  if (words.before[next] !== '' || words.sentence[next] !== words.sentence[at] || words.keys[next] === 'or' || words.keys[next] === 'halfway') return false;
+  if (words.sentence[at] !== words.sentence[verb]) return words.sentence[at - 1] !== words.sentence[at];
+  return at > verb && !(words.keys[at - 1] ?? '').endsWith('ing');
 }
 
 /** "Once the onions are soft, …", "When golden, …": the step's first words tell when the one before is done. */

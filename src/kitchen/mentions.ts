@@ -1,23 +1,25 @@
 /** Reads the method from first step to last, and gives every mention of a food with the listings that it means. */
 import { distance } from 'fastest-levenshtein';
 import type { Listing, Recipe } from '../anatomy/types.js';
-import { foodNamed, isKindOf } from '../larder/foods.js';
+import { foodAt, foodNamed, isKindOf } from '../larder/foods.js';
 import { isWord, wordsOfClass } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
-import { does } from '../larder/techniques.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import type { Food, Technique } from '../larder/types.js';
 import { vesselAt } from '../larder/vessels.js';
 import { determinerOf, firstOf, isBoughtToo, isCookingWater, isGivenUp, isLikeness, isMadeWord, isNegated, isPurposeOnly, isSuggestion, isToolName, namesMade, says, tellsWhen } from './context.js';
-import { componentNamed, componentOfHeading, listingsOf } from './groups.js';
-import { type Entry, type Vocabulary, vocabularyOf } from './listed.js';
+import { componentNamed, componentOfGroup, componentOfHeading, listingsOf } from './groups.js';
+import { type Entry, listedAt, type Vocabulary, vocabularyOf } from './listed.js';
 import { resolveFood } from './resolve.js';
 import { type Named, namedIn } from './scan.js';
 import type { Mention, MentionRole, ReadStep } from './types.js';
-import { governingVerb, measureOf, verbAt, type Words } from './words.js';
+import { governingVerb, measureOf, unknownOrder, verbAt, type Words } from './words.js';
 
 const SALT = foodNamed('salt');
 const PEPPER = foodNamed('pepper');
 const SEASONING = foodNamed('seasoning');
+/** What "season" means when nothing else is named. */
+const SEASONED_WITH = ['salt', 'black pepper', 'white pepper'].map(foodNamed).filter((food): food is Food => food !== null);
 const SPICE = foodNamed('spice');
 const WATER = foodNamed('water');
 const PRODUCTS = foodsOf('product');
@@ -85,11 +87,17 @@ function mentionOf(progress: Progress, step: ReadStep, words: Words, named: Name
   else if (named.made && isMade(progress, named, words, listings, determiner)) {
     role = 'made';
     listings = [];
-  } else if (namesMade(words, end)) role = listings.length > 0 ? 'use' : 'made';
+  } else if (namesMade(words, end)) {
+    // "The spice paste" need not hold every spice of the list.
+    if (named.food?.generic === true && named.entries.length === 0) listings = [];
+    role = listings.length > 0 ? 'use' : 'made';
+  }
   else if (listings.length === 0 && (madeOf(progress, named, words, determiner) || isTurnedInto(words, start) || (named.food?.dish === true && verb?.name !== 'serve'))) role = 'made';
   else if (listings.length === 0 && (isSuggestion(words, start) || words.depth[start]! > 0 || isGivenUp(words, start) || tellsWhen(words, start) || isPurposeOnly(words, start))) role = 'aside';
   else if (listings.length === 0 && isAlternative(progress, words, named)) role = 'aside';
-  else if (listings.length === 0 && isWaterOnly(named.food) && isCookingWater(words, start, verb)) role = 'aside';
+  else if (listings.length === 0 && isWaterOnly(named.food) && isCookingWater(words, start, verb, measureOf(words, start, end))) role = 'aside';
+  else if (listings.length === 0 && (words.keys[end] === 'from' || saidInList(progress, named))) role = 'aside';
+  else if (listings.length > 0 && named.food?.generic === true && named.entries.length === 0 && tellsWhen(words, start)) role = 'aside';
   if (named.food === null && listings.length === 0 && role === 'use') return null;
   return {
     text: words.text.slice(words.words[start]!.start, words.words[end - 1]!.end),
@@ -102,7 +110,8 @@ function mentionOf(progress: Progress, step: ReadStep, words: Words, named: Name
     group: false,
     measure: role === 'use' && !named.implied ? measureOf(words, start, end) : null,
     determiner,
-    verb: verb?.name ?? null,
+    verb: verb?.name ?? unknownOrder(words, start),
+    telling: tellsWhen(words, start),
     toTaste: named.implied || (verb !== null && does(verb, 'season')) || saysToTaste(words, end),
     surface: isForSurface(words, start, verb),
     optional: isSuggestion(words, start),
@@ -130,7 +139,36 @@ function entriesOf(named: Named, words: Words, vocabulary: Vocabulary): readonly
     if (singular(last) !== last) return others.length > 0 ? others : resolution.entries;
     return spices.length > 0 ? spices : besideSalt(words, named) ? [] : resolution.entries;
   }
-  return misspelled(words.keys.slice(named.start, named.end).join(''), vocabulary);
+  return withoutState(named, words, vocabulary) ?? misspelled(words.keys.slice(named.start, named.end).join(''), vocabulary);
+}
+
+/** "Pureed tomatoes" of listed tomatoes, "broccoli stems" of Chinese broccoli: the name without its state, or without the part. */
+function withoutState(named: Named, words: Words, vocabulary: Vocabulary): readonly Entry[] | null {
+  const { start, end } = named;
+  if (end - start < 2) return null;
+  if (techniqueOf(words.keys[start]!)?.form === 'past') {
+    const rest = foodAt(words.keys, start + 1, end);
+    const resolution = rest === null || rest.length !== end - start - 1 ? null : resolveFood(rest.food, vocabulary);
+    if (resolution !== null) return resolution.entries;
+  }
+  const last = singular(words.keys[end - 1]!);
+  const whole = isWord(last, 'vague') ? listedAt(vocabulary, words.keys, start, end - 1) : null;
+  return whole !== null && whole.length === end - start - 1 ? whole.entries : null;
+}
+
+/** Whether the list speaks of the food in a preparation or an aside: "1 cup milk, warmed with a cinnamon stick". */
+function saidInList(progress: Progress, named: Named): boolean {
+  if (named.food === null) return false;
+  return progress.recipe.listings.some((listing) => {
+    const { line } = listing;
+    return [...line.preparation, ...line.asides, ...line.states].some((phrase) => {
+      const keys = phrase.text.split(/[^\p{L}\p{N}]+/u).map(fold);
+      return keys.some((_, at) => {
+        const said = foodAt(keys, at);
+        return said !== null && isKindOf(said.food, named.food!);
+      });
+    });
+  });
 }
 
 function besideSalt(words: Words, named: Named): boolean {
@@ -144,7 +182,8 @@ function misspelled(key: string, vocabulary: Vocabulary): readonly Entry[] {
   if (key.length < LONG_WORD) return [];
   return vocabulary.entries.filter((entry) => {
     const name = entry.words.join('');
-    return entry.food.row === null && Math.abs(name.length - key.length) <= 1 && distance(name, singular(key)) <= 1;
+    const slips = distance(name, singular(key));
+    return entry.food.row === null && (slips <= 1 || (slips === 2 && key.length > LONG_WORD));
   });
 }
 
@@ -171,6 +210,12 @@ function isMade(progress: Progress, named: Named, words: Words, listings: readon
   return progress.titleWords.has(word) || progress.recipe.components.some((component) => component.name?.split(' ').includes(word)) || listings.length > 1;
 }
 
+/** Whether the verb before puts the food in among others: what is added so has not been made by this recipe. */
+function isMixedIn(words: Words, start: number): boolean {
+  const verb = governingVerb(words, start);
+  return verb !== null && (verb.name === 'add' || does(verb, 'combine', 'season')) && !tellsWhen(words, start);
+}
+
 /** Whether the verb before adds the food, and the food stands in no clause that says when to stop. */
 function goesIn(words: Words, start: number): boolean {
   const verb = governingVerb(words, start);
@@ -187,9 +232,12 @@ function madeOf(progress: Progress, named: Named, words: Words, determiner: stri
   if (progress.recipe.components.some((component) => component.name !== null && isNamed(component.name))) return true;
   const isProduct = named.food !== null && (named.food.dish || PRODUCTS.some((kind) => isKindOf(named.food!, kind)));
   const isGrown = named.food !== null && GROWN.some((kind) => isKindOf(named.food!, kind));
-  if (!isGrown && keys.every((key) => progress.titleWords.has(key))) return true;
-  if (isProduct && says(determiner, 'referring') && (progress.titleWords.has(keys.at(-1)!) || !goesIn(words, named.start))) return true;
-  return keys.length > 1 && isMadeWord(keys, keys.length - 1) > 0 && keys.slice(0, -1).some((key) => progress.vocabulary.byWord.has(key));
+  const mixedIn = isMixedIn(words, named.start);
+  if (!isGrown && !mixedIn && keys.every((key) => progress.titleWords.has(key))) return true;
+  if (isProduct && !mixedIn && says(determiner, 'referring') && (progress.titleWords.has(keys.at(-1)!) || !goesIn(words, named.start))) return true;
+  const isSauce = keys.length > 1 && isMadeWord(keys, keys.length - 1) > 0;
+  if (isSauce && says(determiner, 'referring') && keys.slice(0, -1).every((key) => isWord(key, 'adjective'))) return true;
+  return isSauce && !mixedIn && measureOf(words, named.start, named.end) === null && keys.slice(0, -1).some((key) => progress.vocabulary.byWord.has(key));
 }
 
 /** "stir to a cream", "reduce to a syrup": what the food becomes. */
@@ -242,7 +290,7 @@ function saysToTaste(words: Words, end: number): boolean {
 function groupMention(progress: Progress, step: ReadStep, words: Words, named: Named, preferred: readonly Listing[], before: readonly Mention[]): Mention | null {
   const { start, end } = named;
   if (componentNamed(progress.recipe, words, start, end) !== null) return null;
-  const component = componentNamed(progress.recipe, words, firstOf(words, start), words.keys.length);
+  const component = componentNamed(progress.recipe, words, firstOf(words, start), words.keys.length) ?? componentOfGroup(progress.recipe, words.keys[end - 1]!);
   const candidates = component?.listings ?? (preferred.length > 0 ? preferred : progress.recipe.listings);
   const means = named.group!;
   const used = new Set([...progress.used, ...before.flatMap((mention) => mention.listings)]);
@@ -264,7 +312,7 @@ function seasonings(progress: Progress, step: ReadStep, words: Words): Mention[]
   words.keys.forEach((key, at) => {
     if (!key.startsWith('season') || key === 'seasoning' || key === 'seasonings') return;
     const listings = progress.recipe.listings.filter((listing) =>
-      listing.line.foods.some((food) => food.row !== null && [SALT, PEPPER, SEASONING].some((kind) => kind !== null && isKindOf(food.row!, kind) && (kind !== PEPPER || SPICE === null || isKindOf(food.row!, SPICE)))),
+      listing.line.toTaste || listing.line.foods.some((food) => food.row !== null && (food.row === SEASONING || food.row === PEPPER || SEASONED_WITH.some((kind) => isKindOf(food.row!, kind)))),
     );
     if (listings.length > 0) found.push({ ...bare(step, words, at, at + 1, listings, true), toTaste: true });
   });
@@ -283,7 +331,7 @@ function componentsMade(progress: Progress, step: ReadStep, words: Words): Menti
       if (verb === null || !does(verb, 'combine', 'prepare')) continue;
     }
     const next = isWord(words.keys[at + 1], 'referring') ? at + 2 : at + 1;
-    const component = componentNamed(progress.recipe, words, next, Math.min(words.keys.length, next + 4));
+    const component = componentNamed(progress.recipe, words, next, Math.min(words.keys.length, next + 6));
     if (component === null || component.listings.filter((listing) => progress.used.has(listing)).length * 2 > component.listings.length) continue;
     found.push(bare(step, words, at, at + 1, component.listings, true));
   }
@@ -315,6 +363,7 @@ function bare(step: ReadStep, words: Words, start: number, end: number, listings
     measure: null,
     determiner: determinerOf(words, start),
     verb: governingVerb(words, start)?.name ?? null,
+    telling: false,
     toTaste: false,
     surface: false,
     optional: false,

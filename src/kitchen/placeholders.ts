@@ -2,6 +2,7 @@
 import { readText } from '../grammar/text.js';
 import type { Item } from '../grammar/types.js';
 import { phraseAt } from '../larder/kitchen-words.js';
+import { unitNamed } from '../larder/units.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Block, Page, Span } from '../manuscript/types.js';
 
@@ -11,7 +12,7 @@ export interface Placeholder {
 }
 
 /** What every placeholder has some of; a text without it need not be read. */
-const SIGNS = /\?\s?\?|\[|__|[Xx]{2}|\b[Pp]p?\.? ?[0xXn]|\b[Pp]ages? |T[KBO]|FIXME|orem ipsum/;
+const SIGNS = /\?\s?\?|\[|__|[Xx]{2}|\b[Pp]p?\.? ?[0xXn]|\b[Pp]ages? |\b00 |\b[XN] |T[KBO]|FIXME|orem ipsum/;
 
 /** All placeholders of a page, recipes or not, in order. */
 export function placeholdersOf(page: Page): Placeholder[] {
@@ -44,7 +45,7 @@ function placeholdersIn(passage: Passage): Placeholder[] {
   const items = readText(passage.text);
   const found: Placeholder[] = [];
   for (let at = 0; at < items.length; at++) {
-    const length = pageReference(items, at) ?? lettersAt(items, at) ?? questionMarks(items, at) ?? bracketed(items, at);
+    const length = pageReference(items, at) ?? zeros(items, at, passage.text) ?? letterForNumber(items, at) ?? lettersAt(items, at) ?? questionMarks(items, at) ?? bracketed(items, at);
     if (length === null) continue;
     const start = items[at]!.start;
     const end = items[at + length - 1]!.end;
@@ -66,11 +67,27 @@ function pageReference(items: readonly Item[], at: number): number | null {
   return null;
 }
 
+/** "00 minutes": a measure or time of nothing. */
+function zeros(items: readonly Item[], at: number, text: string): number | null {
+  const item = items[at]!;
+  const amount = item.kind === 'duration' ? item.seconds : item.kind === 'measure' || item.kind === 'temperature' ? item.amount : null;
+  return amount !== null && amount.high.equals(0) && text.startsWith('00', item.start) ? 1 : null;
+}
+
+/** "X minutes", "bake for N minutes". */
+function letterForNumber(items: readonly Item[], at: number): number | null {
+  const [word, next] = [items[at]!, items[at + 1]];
+  if (word.kind !== 'word' || !/^(X|N|x{2,})$/.test(word.text) || next?.kind !== 'word') return null;
+  return unitNamed(next.text) === null ? null : 1;
+}
+
 function lettersAt(items: readonly Item[], at: number): number | null {
   const word = items[at]!;
-  if (word.kind !== 'word' || word.text !== word.text.toUpperCase()) return null;
+  if (word.kind !== 'word') return null;
   const keys = items.slice(at, at + 2).map((item) => (item.kind === 'word' ? item.key : ''));
-  return phraseAt(keys, 0, 'placeholder')?.length ?? null;
+  const length = phraseAt(keys, 0, 'placeholder')?.length ?? null;
+  // One word in small letters may be another language's; two are not.
+  return length === 1 && word.text !== word.text.toUpperCase() ? null : length;
 }
 
 /** Two question marks or more, or a run of low lines. */

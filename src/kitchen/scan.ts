@@ -85,7 +85,7 @@ function impliedFood(words: Words, at: number): Food | null {
   if (match === null || implied === undefined) return null;
   if (match.form === 'base') {
     const next = words.keys[at + 1];
-    const orders = verbAt(words, at) !== null && words.before[at + 1] === '' && next !== undefined && isWord(next, 'after-verb') && next !== 'until';
+    const orders = verbAt(words, at) !== null && words.before[at + 1] === '' && next !== undefined && isWord(next, 'object');
     return orders ? foodNamed(implied) : null;
   }
   // "Salted butter" names a food of its own, which the larder knows as one.

@@ -41,6 +41,8 @@ export interface Mention {
   readonly determiner: string | null;
   /** The base form of the verb that governs it, where one was made out. */
   readonly verb: string | null;
+  /** It stands in a clause that says when to stop: "until the lentils are soft". */
+  readonly telling: boolean;
   /** "season to taste", "oil for the pan": nobody need list an amount. */
   readonly toTaste: boolean;
   /** It only keeps something from sticking to a tool or a board: "grease the tin with oil", "a floured board". */

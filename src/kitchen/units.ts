@@ -8,7 +8,11 @@ import { fold, singular } from '../larder/names.js';
 import type { Food } from '../larder/types.js';
 import { unitById } from '../larder/units.js';
 
-const MASS = wordsOfClass('mass').map(foodNamed).filter((food): food is Food => food !== null);
+const [MASS, MASS_PLURAL, COUNTABLE] = (['mass', 'mass-plural', 'countable'] as const).map((is) =>
+  wordsOfClass(is)
+    .map(foodNamed)
+    .filter((food): food is Food => food !== null),
+) as [Food[], Food[], Food[]];
 /** Nobody counts out as many pieces: a number from here on has lost its unit. */
 const TOO_MANY_TO_COUNT = 60;
 
@@ -19,11 +23,12 @@ export function lacksUnit(listing: Listing): Measure | null {
   if (measure === undefined || food === undefined || measure.unit !== null || measure.share || measure.pack !== null) return null;
   if (measure.equals.length > 0 || listing.line.dimensions.length > 0 || food.form !== null) return null;
   if (measure.amount.low.gte(TOO_MANY_TO_COUNT)) return measure;
-  return isMeasured(food) && !isPlural(food) ? measure : null;
+  if (isOfClass(food, COUNTABLE) || !isOfClass(food, MASS)) return null;
+  return !isPlural(food) || isOfClass(food, MASS_PLURAL) ? measure : null;
 }
 
-function isMeasured(food: ListedFood): boolean {
-  return food.row !== null && MASS.some((kind) => isKindOf(food.row!, kind));
+function isOfClass(food: ListedFood, kinds: readonly Food[]): boolean {
+  return food.row !== null && kinds.some((kind) => isKindOf(food.row!, kind));
 }
 
 function isPlural(food: ListedFood): boolean {

@@ -3,7 +3,7 @@ import { readText } from '../grammar/text.js';
 import type { Item, Measure, Word } from '../grammar/types.js';
 import { foodAt } from '../larder/foods.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
-import { techniqueOf } from '../larder/techniques.js';
+import { does, type TechniqueMatch, techniqueOf } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
 import { vesselAt } from '../larder/vessels.js';
 
@@ -83,13 +83,21 @@ export function verbAt(words: Words, at: number): Technique | null {
 }
 
 function readVerb(words: Words, at: number): Technique | null {
-  const match = techniqueOf(words.keys[at]!);
+  // "Stir-fry" is one verb, and its second half no other.
+  if (at > 0 && joined(words, at - 1) !== null) return null;
+  const match = joined(words, at) ?? techniqueOf(words.keys[at]!);
   if (match === null || match.form === 's') return null;
   const { technique, form } = match;
   // "Cut", "put", "beat" are base and past at once.
   if (form === 'past' && (technique.name !== words.keys[at] || !opens(words, at))) return null;
   if (form === 'ing') return isAttribute(words, at) ? null : technique;
   return standsAsVerb(words, at) && givesOrder(words, at, technique) ? technique : null;
+}
+
+/** The verb that a word makes with the one behind it: "stir-fry", "pan-fry". */
+function joined(words: Words, at: number): TechniqueMatch | null {
+  const next = words.keys[at + 1];
+  return next === undefined || words.before[at + 1] !== '' ? null : techniqueOf(words.keys[at]! + next);
 }
 
 /** "A baking sheet", "cooking spray", "the simmering pot": an -ing form that describes what follows. */
@@ -100,6 +108,8 @@ function isAttribute(words: Words, at: number): boolean {
 
 /** Whether the word before leaves room for a verb: no article, number, preposition or adjective. */
 function standsAsVerb(words: Words, at: number): boolean {
+  // "A grill pan", "the stew pot": the verb's name belongs to the pan.
+  if (words.before[at + 1] === '' && vesselAt(words.keys, at + 1) !== null && vesselAt(words.keys, at) !== null) return false;
   if (opens(words, at)) return true;
   if (words.at[at]! - words.at[at - 1]! > 1 && words.before[at] === '') return false;
   const previous = words.keys[at - 1]!;
@@ -112,9 +122,11 @@ function standsAsVerb(words: Words, at: number): boolean {
 function givesOrder(words: Words, at: number, technique: Technique): boolean {
   const follows = words.before[at + 1] === '';
   const next = follows ? words.keys[at + 1] : undefined;
-  if (next !== undefined && isWord(next, 'after-verb')) return true;
   const food = foodAt(words.keys, at);
-  if (food === null) return true;
+  if (food === null || (next !== undefined && isWord(next, 'object'))) return true;
+  if (next === 'with' || (next !== undefined && does(technique, 'heat') && (next === 'to' || isWord(next, 'preposition')))) return true;
+  if (endsFoodList(words, at)) return false;
+  if (next !== undefined && (isWord(next, 'after-verb') || next.endsWith('ly'))) return true;
   // "Oil", "salt" and their like are orders only before what they go on.
   if (technique.implies !== undefined || food.length > 1) return false;
   if (words.keys[at - 1]?.endsWith('ly') === true) return true;
@@ -127,6 +139,15 @@ function givesOrder(words: Words, at: number, technique: Technique): boolean {
 /** Whether a word begins a clause: the sentence, or what follows a comma, colon, dash or parenthesis. */
 function opens(words: Words, at: number): boolean {
   return at === 0 || words.before[at] !== '';
+}
+
+/** "Whisk the eggs, oil and juice": a food stands right before, with "and" or a comma between. */
+function endsFoodList(words: Words, at: number): boolean {
+  const joining = words.keys[at - 1] === 'and' || words.keys[at - 1] === 'or';
+  const last = joining ? at - 2 : at - 1;
+  if (last < 0 || words.sentence[last] !== words.sentence[at] || (!joining && words.before[at] !== ',')) return false;
+  // "Rub with the salt, and roast": a comma before "and" closes the list.
+  return words.before[at - 1] !== ',' || !joining ? foodAt(words.keys, last) !== null : false;
 }
 
 /** "Peel and mince/grate", "chop, salt, and stir": a verb stands right beside it. */
@@ -147,6 +168,20 @@ export function governingVerb(words: Words, at: number): Technique | null {
     if (match !== null && match.form === 'past') return match.technique;
   }
   return null;
+}
+
+/**
+ * The word that gives the order of a sentence when the larder does not know it as a verb: "Slacken with the milk".
+ * Null where the sentence opens like a statement.
+ */
+export function unknownOrder(words: Words, at: number): string | null {
+  let first = at;
+  while (first > 0 && words.sentence[first - 1] === words.sentence[at]) first--;
+  const word = words.keys[first]!;
+  const next = words.keys[first + 1];
+  if (first === at || next === undefined || words.before[first + 1] !== '' || !isWord(next, 'order-opening')) return null;
+  const isKnown = isWord(word, 'before-noun') || isWord(word, 'subject') || isWord(word, 'preposition') || isWord(word, 'adjective') || isWord(word, 'until');
+  return isKnown || foodAt(words.keys, first) !== null || word.endsWith('ly') || word.endsWith('ing') ? null : word;
 }
 
 const FURTHEST_MEASURE = 5;
