@@ -6,7 +6,7 @@ import type { Technique } from '../larder/types.js';
 import { vesselAt } from '../larder/vessels.js';
 import type { Measure } from '../grammar/types.js';
 import { unitById } from '../larder/units.js';
-import { verbAt, type Words } from './words.js';
+import { LONGEST_CLAUSE, verbAt, type Words } from './words.js';
 
 /** How far a comparison reaches: "the size of a small green walnut". */
 const LIKENESS_REACH = 6;
@@ -56,8 +56,8 @@ export function isMadeWord(keys: readonly string[], at: number, end = keys.lengt
 
 /** Whether the sentence leaves the food at word `at` to the reader: "if you like", "goes well with", "such as", "instead of". */
 export function isSuggestion(words: Words, at: number): boolean {
-  const sentence = words.sentence[at]!;
-  for (let index = firstOf(words, at); index < words.keys.length && words.sentence[index] === sentence; index++) {
+  const [from, to] = clauseOf(words, at);
+  for (let index = from; index < to; index++) {
     if (phraseAt(words.keys, index, 'suggestion') !== null || phraseAt(words.keys, index, 'instead') !== null) return true;
     if (index < at && phraseAt(words.keys, index, 'example') !== null) return true;
   }
@@ -99,11 +99,8 @@ export function isCookingWater(words: Words, start: number, verb: Technique | nu
   const before = words.keys[start - 1];
   if (before === 'in' || before === 'under' || before === 'into') return true;
   if (verb !== null && does(verb, 'drain', 'prepare', 'remove')) return true;
-  const sentence = words.sentence[start]!;
-  for (let index = firstOf(words, start); index < words.keys.length && words.sentence[index] === sentence; index++) {
-    if (isWord(words.keys[index], 'boiling-water')) return true;
-  }
-  return false;
+  const [from, to] = clauseOf(words, start);
+  return words.keys.slice(from, to).some((key) => isWord(key, 'boiling-water'));
 }
 
 /** "The base for the hollandaise", "a tray for baking bread": what something is for does not go in here. */
@@ -122,16 +119,16 @@ export function isGivenUp(words: Words, start: number): boolean {
 
 /** Whether the food stands in a clause that says when to stop: "until a drop of water skips on it". */
 export function tellsWhen(words: Words, start: number): boolean {
-  for (let index = start - 1; index >= 0 && words.sentence[index] === words.sentence[start]; index--) {
+  for (let index = start - 1; index >= words.opening[start]! && index > start - LONGEST_CLAUSE; index--) {
     if (verbAt(words, index) !== null) return false;
     if (phraseAt(words.keys, index, 'until') !== null) return true;
   }
   return false;
 }
 
-/** The first word of the sentence that word `at` is in. */
-export function firstOf(words: Words, at: number): number {
-  let first = at;
-  while (first > 0 && words.sentence[first - 1] === words.sentence[at]) first--;
-  return first;
+/** The stretch of words around word `at` that can say something of it: its sentence, as far as a clause reaches. End exclusive. */
+export function clauseOf(words: Words, at: number): [from: number, to: number] {
+  let to = at;
+  while (to < words.keys.length && to < at + LONGEST_CLAUSE && words.sentence[to] === words.sentence[at]) to++;
+  return [Math.max(words.opening[at]!, at - LONGEST_CLAUSE), to];
 }

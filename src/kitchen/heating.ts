@@ -3,6 +3,7 @@ import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { does } from '../larder/techniques.js';
 import type { Duration, Item } from '../grammar/types.js';
 import type { Heating, Mention, ReadStep } from './types.js';
+import { clauseOf } from './context.js';
 import { verbAt, type Words } from './words.js';
 
 /** The orders to cook in each step, in order. */
@@ -15,7 +16,7 @@ function heatingsIn(step: ReadStep, words: Words, next: Words | null, mentions: 
   for (let at = 0; at < words.keys.length; at++) {
     const technique = verbAt(words, at);
     if (technique === null || !does(technique, 'heat')) continue;
-    const durations = durationsIn(words, words.sentence[at]!);
+    const durations = durationsIn(words, at);
     if (isNoOrder(words, at, durations)) continue;
     found.push({
       step: step.step.index,
@@ -45,10 +46,9 @@ function isNoOrder(words: Words, at: number, durations: readonly Duration[]): bo
  * or, for the last order of a step, at the opening of the next step.
  */
 function isCued(words: Words, at: number, next: Words | null): boolean {
-  let from = at;
-  while (from > 0 && words.sentence[from - 1] === words.sentence[at]) from--;
+  const from = clauseOf(words, at)[0];
   let to = at;
-  for (; to < words.keys.length; to++) {
+  for (; to < words.keys.length && to < at + FURTHEST_CUE; to++) {
     const verb = words.sentence[to] === words.sentence[at] ? null : verbAt(words, to);
     if (verb !== null && does(verb, 'heat')) break;
   }
@@ -85,12 +85,16 @@ function opensWithCue(words: Words): boolean {
   return first === 'after' || phraseAt(words.keys, 0, 'until') !== null;
 }
 
-/** The times of a sentence, as far as its full stops reach on both sides. */
-function durationsIn(words: Words, sentence: number): Duration[] {
-  let from = words.at[words.sentence.indexOf(sentence)]!;
-  let to = words.at[words.sentence.lastIndexOf(sentence)]! + 1;
-  while (from > 0 && !isStop(words.items[from - 1]!)) from--;
-  while (to < words.items.length && !isStop(words.items[to]!)) to++;
+/** How many words after an order to cook may still tell when it is done. */
+const FURTHEST_CUE = 120;
+
+/** The times of the sentence of word `at`, as far as its full stops reach on both sides. */
+function durationsIn(words: Words, at: number): Duration[] {
+  const item = words.at[at]!;
+  let from = item;
+  let to = item + 1;
+  while (from > 0 && from > item - FURTHEST_CUE && !isStop(words.items[from - 1]!)) from--;
+  while (to < words.items.length && to < item + FURTHEST_CUE && !isStop(words.items[to]!)) to++;
   return words.items.slice(from, to).filter((item): item is Duration => item.kind === 'duration');
 }
 

@@ -7,7 +7,7 @@ import { fold, singular } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import type { Food, Technique } from '../larder/types.js';
 import { vesselAt } from '../larder/vessels.js';
-import { determinerOf, firstOf, isBoughtToo, isCookingWater, isGivenUp, isLikeness, isMadeWord, isNegated, isPurposeOnly, isSuggestion, isToolName, namesMade, says, tellsWhen } from './context.js';
+import { clauseOf, determinerOf, isBoughtToo, isCookingWater, isGivenUp, isLikeness, isMadeWord, isNegated, isPurposeOnly, isSuggestion, isToolName, namesMade, says, tellsWhen } from './context.js';
 import { componentNamed, componentOfGroup, componentOfHeading, listingsOf } from './groups.js';
 import { type Entry, listedAt, type Vocabulary, vocabularyOf } from './listed.js';
 import { resolveFood } from './resolve.js';
@@ -69,6 +69,7 @@ function mentionsInStep(progress: Progress, step: ReadStep, words: Words): Menti
     if (mention !== null) mentions.push(isSecondChoice(words, each, named, mentions) ? { ...mention, role: 'aside' } : mention);
   }
   mentions.push(...seasonings(progress, step, words));
+  if (mentions.every((mention) => mention.role !== 'use')) mentions.push(...wholeList(progress, step, words));
   return leaveOutExcepted(words, mentions).sort((a, b) => a.start - b.start);
 }
 
@@ -82,7 +83,7 @@ function mentionOf(progress: Progress, step: ReadStep, words: Words, named: Name
   let role: MentionRole = 'use';
   if (isToolName(words, end) && !named.implied) return null;
   // "Grease the pan with butter" is a use of the butter.
-  if (named.implied && listings.length === 0 && words.keys.some((key, at) => key === 'with' && at >= end && words.sentence[at] === words.sentence[start])) return null;
+  if (named.implied && listings.length === 0 && words.keys.slice(end, clauseOf(words, start)[1]).includes('with')) return null;
   if (isLikeness(words, start, end) || (isNegated(words, start) && listings.length === 0)) role = 'aside';
   else if (named.made && isMade(progress, named, words, listings, determiner)) {
     role = 'made';
@@ -122,8 +123,8 @@ function mentionOf(progress: Progress, step: ReadStep, words: Words, named: Name
 function isForSurface(words: Words, start: number, verb: Technique | null): boolean {
   if (verb === null || !does(verb, 'coat', 'garnish')) return false;
   if (verb.implies !== undefined) return true;
-  const last = words.sentence.lastIndexOf(words.sentence[start]!);
-  for (let at = firstOf(words, start); at <= last; at++) if (vesselAt(words.keys, at) !== null) return true;
+  const [from, to] = clauseOf(words, start);
+  for (let at = from; at < to; at++) if (vesselAt(words.keys, at) !== null) return true;
   return false;
 }
 
@@ -289,8 +290,9 @@ function saysToTaste(words: Words, end: number): boolean {
 
 function groupMention(progress: Progress, step: ReadStep, words: Words, named: Named, preferred: readonly Listing[], before: readonly Mention[]): Mention | null {
   const { start, end } = named;
-  if (componentNamed(progress.recipe, words, start, end) !== null) return null;
-  const component = componentNamed(progress.recipe, words, firstOf(words, start), words.keys.length) ?? componentOfGroup(progress.recipe, words.keys[end - 1]!);
+  const own = componentNamed(progress.recipe, words, start, end);
+  if (own !== null) return isMostlyUsed(progress, own.listings) ? null : bare(step, words, start, end, own.listings, true);
+  const component = componentNamed(progress.recipe, words, ...clauseOf(words, start)) ?? componentOfGroup(progress.recipe, words.keys[end - 1]!);
   const candidates = component?.listings ?? (preferred.length > 0 ? preferred : progress.recipe.listings);
   const means = named.group!;
   const used = new Set([...progress.used, ...before.flatMap((mention) => mention.listings)]);
@@ -332,10 +334,24 @@ function componentsMade(progress: Progress, step: ReadStep, words: Words): Menti
     }
     const next = isWord(words.keys[at + 1], 'referring') ? at + 2 : at + 1;
     const component = componentNamed(progress.recipe, words, next, Math.min(words.keys.length, next + 6));
-    if (component === null || component.listings.filter((listing) => progress.used.has(listing)).length * 2 > component.listings.length) continue;
+    if (component === null || isMostlyUsed(progress, component.listings)) continue;
     found.push(bare(step, words, at, at + 1, component.listings, true));
   }
   return found;
+}
+
+/** "Whisk together until smooth", as the first that is done with anything: all of the list. */
+function wholeList(progress: Progress, step: ReadStep, words: Words): Mention[] {
+  if (progress.used.size > 0) return [];
+  const at = words.keys.findIndex((_, index) => {
+    const verb = verbAt(words, index);
+    return verb !== null && does(verb, 'combine');
+  });
+  return at < 0 ? [] : [bare(step, words, at, at + 1, progress.recipe.listings, true)];
+}
+
+function isMostlyUsed(progress: Progress, listings: readonly Listing[]): boolean {
+  return listings.filter((listing) => progress.used.has(listing)).length * 2 > listings.length;
 }
 
 /** "Everything except the parsley": what is named after it is not part of the group. */

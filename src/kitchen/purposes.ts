@@ -1,8 +1,10 @@
 /** Knows the listings that a method uses without naming them: a garnish, the oil for frying, what is served beside, a tool. */
 import type { Listing } from '../anatomy/types.js';
 import { foodNamed, isKindOf } from '../larder/foods.js';
+import { isWord } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
+import type { Technique } from '../larder/types.js';
 import { vesselAt } from '../larder/vessels.js';
 import type { Dish } from './types.js';
 
@@ -29,13 +31,20 @@ function isTool(listing: Listing): boolean {
 }
 
 function purposeServed(dish: Dish, listing: Listing): boolean {
+  const component = dish.recipe.components[listing.component]?.name ?? '';
+  if (keysOf(component).some((key) => isWord(key, 'served'))) return verbsOf(dish).some((verb) => does(verb, 'garnish', 'serve') || verb.name === 'top');
   const purpose = listing.line.purpose ?? listing.line.plusMore;
   if (purpose === null) return false;
   const words = keysOf(purpose.text);
   const verbs = words.map((word) => techniqueOf(word)?.technique).filter((technique) => technique !== undefined);
   if (verbs.length === 0) return false;
-  const said = new Set(dish.recipe.steps.flatMap((step) => keysOf(step.passage.text)).map((word) => techniqueOf(word)?.technique));
-  return verbs.some((verb) => said.has(verb) || (does(verb, 'garnish', 'serve') && [...said].some((other) => other !== undefined && does(other, 'garnish', 'serve'))));
+  const said = verbsOf(dish);
+  return verbs.some((verb) => said.includes(verb) || (does(verb, 'garnish', 'serve') && said.some((other) => does(other, 'garnish', 'serve'))));
+}
+
+/** Every verb of the kitchen that the method has, in any form. */
+function verbsOf(dish: Dish): Technique[] {
+  return dish.recipe.steps.flatMap((step) => keysOf(step.passage.text)).flatMap((word) => techniqueOf(word)?.technique ?? []);
 }
 
 function isBoiledIn(dish: Dish, listing: Listing): boolean {

@@ -1,6 +1,6 @@
 /** Finds the places in a step that name a food, a group of foods or a thing made on the way. */
-import { foodAt, foodNamed } from '../larder/foods.js';
-import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { type FoodMatch, foodAt, foodNamed } from '../larder/foods.js';
+import { isWord, type PhraseMatch, phraseAt } from '../larder/kitchen-words.js';
 import { techniqueOf } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
 import { isMadeWord } from './context.js';
@@ -46,8 +46,8 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
 
   const keys = words.keys;
   const reach = sameStretch(words, at);
-  const group = phraseAt(keys, at, 'group', reach);
-  const food = foodAt(keys, at, reach);
+  const group = phraseAt(keys, at, 'group', reach) ?? bareAll(words, at);
+  const food = foodAcross(keys, at, reach, vocabulary);
   const listed = listedAt(vocabulary, keys, at, reach);
   const longest = Math.max(food?.length ?? 0, listed?.length ?? 0, group?.length ?? 0);
   const madeLength = isMadeWord(keys, at, reach);
@@ -66,6 +66,22 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
     group: null,
     made: madeLength === longest,
   };
+}
+
+/** "Combine all and simmer", "add all.": the word by itself. */
+function bareAll(words: Words, at: number): PhraseMatch | null {
+  if (words.keys[at] !== 'all' || at === 0 || words.before[at] !== '' || verbAt(words, at - 1) === null) return null;
+  const next = words.before[at + 1] === '' ? words.keys[at + 1] : undefined;
+  return next === undefined || next === 'and' || isWord(next, 'preposition') ? { length: 1, means: 'all' } : null;
+}
+
+/** The food named at `at`; "beans and rice" is two listed foods before it is a dish. */
+function foodAcross(keys: readonly string[], at: number, reach: number, vocabulary: Vocabulary): FoodMatch | null {
+  const food = foodAt(keys, at, reach);
+  if (food === null || food.length < 3) return food;
+  const and = keys.indexOf('and', at);
+  if (and < 0 || and >= at + food.length) return food;
+  return listedAt(vocabulary, keys, at, and) === null ? food : foodAt(keys, at, and);
 }
 
 /** Where the run of words ends that nothing parts from word `at`: names do not reach over a comma, a bracket or a number. */

@@ -17,6 +17,8 @@ export interface Words {
   readonly at: readonly number[];
   /** The number of the sentence that each word is in, from 0. */
   readonly sentence: readonly number[];
+  /** The place of the first word of each word's sentence. */
+  readonly opening: readonly number[];
   /** The punctuation that stands right before each word, "" where none does; a sentence's first word has ".". */
   readonly before: readonly string[];
   /** How deep in parentheses each word stands. */
@@ -25,6 +27,9 @@ export interface Words {
   readonly verbs: (Technique | null | undefined)[];
 }
 
+/** Further than this no word of a sentence governs another; what runs on longer is a list, and is read in proportion. */
+export const LONGEST_CLAUSE = 40;
+
 /** The words of a passage's text. */
 export function wordsOf(text: string): Words {
   const items = readText(text);
@@ -32,6 +37,7 @@ export function wordsOf(text: string): Words {
   const keys: string[] = [];
   const at: number[] = [];
   const sentence: number[] = [];
+  const opening: number[] = [];
   const before: string[] = [];
   const depth: number[] = [];
   let current = 0;
@@ -54,12 +60,13 @@ export function wordsOf(text: string): Words {
     words.push(item);
     keys.push(item.key);
     at.push(index);
+    opening.push(sentence.at(-1) === current ? opening.at(-1)! : sentence.length);
     sentence.push(current);
     before.push(item.hyphenated ? '' : point);
     depth.push(parentheses);
     point = '';
   });
-  return { text, items, words, keys, at, sentence, before, depth, verbs: new Array(words.length) };
+  return { text, items, words, keys, at, sentence, opening, before, depth, verbs: new Array(words.length) };
 }
 
 /** A full stop, or a line break before a capital; a stop in the middle of an abbreviation has lower case after it. */
@@ -124,8 +131,10 @@ function givesOrder(words: Words, at: number, technique: Technique): boolean {
   const next = follows ? words.keys[at + 1] : undefined;
   const food = foodAt(words.keys, at);
   if (food === null || (next !== undefined && isWord(next, 'object'))) return true;
-  if (next === 'with' || (next !== undefined && does(technique, 'heat') && (next === 'to' || isWord(next, 'preposition')))) return true;
-  if (endsFoodList(words, at)) return false;
+  // "Whip cream with sugar", "soak bread in milk": an order stands right before, and this is its object.
+  if (at > 0 && words.before[at] === '' && !opens(words, at) && verbAt(words, at - 1) !== null) return false;
+  if (next === 'to' && does(technique, 'heat')) return true;
+  if (endsFoodList(words, at)) return !technique.noun && next !== undefined && isWord(next, 'preposition');
   if (next !== undefined && (isWord(next, 'after-verb') || next.endsWith('ly'))) return true;
   // "Oil", "salt" and their like are orders only before what they go on.
   if (technique.implies !== undefined || food.length > 1) return false;
@@ -159,11 +168,11 @@ function amongVerbs(words: Words, at: number): boolean {
 
 /** The verb that governs word number `at`: the nearest order before it in its sentence; else the nearest participle after it. */
 export function governingVerb(words: Words, at: number): Technique | null {
-  for (let index = at - 1; index >= 0 && words.sentence[index] === words.sentence[at]; index--) {
+  for (let index = at - 1; index >= words.opening[at]! && index > at - LONGEST_CLAUSE; index--) {
     const verb = verbAt(words, index);
     if (verb !== null) return verb;
   }
-  for (let index = at + 1; index < words.words.length && words.sentence[index] === words.sentence[at]; index++) {
+  for (let index = at + 1; index < words.words.length && index < at + LONGEST_CLAUSE && words.sentence[index] === words.sentence[at]; index++) {
     const match = techniqueOf(words.keys[index]!);
     if (match !== null && match.form === 'past') return match.technique;
   }
@@ -175,8 +184,7 @@ export function governingVerb(words: Words, at: number): Technique | null {
  * Null where the sentence opens like a statement.
  */
 export function unknownOrder(words: Words, at: number): string | null {
-  let first = at;
-  while (first > 0 && words.sentence[first - 1] === words.sentence[at]) first--;
+  const first = words.opening[at]!;
   const word = words.keys[first]!;
   const next = words.keys[first + 1];
   if (first === at || next === undefined || words.before[first + 1] !== '' || !isWord(next, 'order-opening')) return null;

@@ -28,6 +28,7 @@ export type KitchenWordClass =
   | 'adjective'
   | 'before-noun'
   | 'object'
+  | 'served'
   | 'after-verb'
   | 'countable'
   | 'mass-plural'

@@ -70,6 +70,8 @@ export const techniqueRow = z.strictObject({
   forms: names,
   /** The food that the verb itself puts on: "butter the dish" is a use of butter. */
   implies: name.optional(),
+  /** Is more often the food than the verb: "cream", "bread". */
+  noun: z.boolean().default(false),
   /** Says by itself when to stop: "brown", "melt", "reduce". */
   ends: z.boolean().default(false),
   /** What the verb does with what it names. */
