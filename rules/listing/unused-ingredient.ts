@@ -42,7 +42,7 @@ export const unusedIngredient: RecipeRule = {
         span: listing.passage.span(listing.line.foods[0]!.start, listing.line.foods[0]!.end),
         subject: listing.line.foods[0]!.name,
         weight: isLeftOpen(dish, listing) ? 'query' : 'fault',
-        message: `${capital(listing.line.foods[0]!.text)} is on the list, and no step uses it.`,
+        message: `The list has ${listing.line.foods[0]!.text}, which no step uses.`,
         advice: 'Say in the method where it goes, or take it off the list.',
       };
     }
@@ -53,8 +53,4 @@ export const unusedIngredient: RecipeRule = {
 function isLeftOpen(dish: Dish, listing: Listing): boolean {
   if (listing.line.optional || listing.line.toTaste || listing.line.asNeeded || mayBeFryingFat(dish, listing)) return true;
   return listing.line.foods.every((food) => food.row === null) && dish.mentions.some((mention) => mention.listings.length === 0 && mention.role === 'use');
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

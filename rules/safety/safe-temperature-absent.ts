@@ -75,7 +75,7 @@ function findingOf(dish: Dish, raw: RawFood): Finding {
         ? raw.listing.passage.span(food.start, food.end)
         : dish.recipe.steps[mention.step]!.passage.span(mention.start, mention.end),
     subject: food.name,
-    message: `${food.text} is cooked here, and no temperature on a food thermometer is given.`,
+    message: `The method cooks ${food.text} and gives no temperature on a food thermometer.`,
     advice: `Add that it reaches ${chart.fahrenheit}°F (${chart.celsius}°C)${rest}.`,
     related: [{ file: dish.page.path, span: raw.listing.passage.span(), message: 'the listing' }],
   };

@@ -96,7 +96,7 @@ function markLines(mark: Mark, number: string, line: string, sheet: Sheet): stri
   const indent = ' '.repeat(number.length + 4);
   const start = `  ${number}  ${line}   `;
   const room = width - start.length - mark.weight.length - 2;
-  const words = oneLine(sheet.places.words(mark.file, mark.span));
+  const words = oneLine(sheet.places.passage(mark.file, mark.span));
   const quoted = words === '' ? '' : `"${clip(words, room - 2)}"`;
   const gap = fill(start.length + displayWidth(quoted) + mark.weight.length, width);
   const body = (text: string): string[] => wrap(text, width - indent.length).map((row) => indent + row);

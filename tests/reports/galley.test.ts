@@ -61,7 +61,7 @@ Charred Leek Broth                                   soups/leek-broth.md
       List it, or take it out of the step.           unlisted-ingredient
 
 front/leaflet.md
-  Q1  line 1   "page 000"                                           note
+  Q1  line 1   "See page 000"                                       note
       A page number is still missing.
       Put it in before the book goes out.                    placeholder
 
