@@ -57,11 +57,20 @@ export function isMadeWord(keys: readonly string[], at: number, end = keys.lengt
 /** Whether the sentence leaves the food at word `at` to the reader: "if you like", "goes well with", "such as", "instead of". */
 export function isSuggestion(words: Words, at: number): boolean {
   const [from, to] = clauseOf(words, at);
-  for (let index = from; index < to; index++) {
-    if (phraseAt(words.keys, index, 'suggestion') !== null || phraseAt(words.keys, index, 'instead') !== null) return true;
+  for (let index = Math.max(from, at - SUGGESTION_REACH); index < Math.min(to, at + SUGGESTION_REACH); index++) {
+    const suggests = phraseAt(words.keys, index, 'suggestion') !== null || phraseAt(words.keys, index, 'instead') !== null;
+    if (suggests && (index < at || saysAfterwards(words.keys[index]!))) return true;
     if (index < at && phraseAt(words.keys, index, 'example') !== null) return true;
   }
   return false;
+}
+
+/** How many words off a suggestion still speaks of a food. */
+const SUGGESTION_REACH = 10;
+
+/** "…, if you like", "… (optional)", "… instead": what a suggestion behind its food begins with. */
+function saysAfterwards(key: string): boolean {
+  return key === 'if' || key === 'of' || key.startsWith('option') || key === 'instead';
 }
 
 /** Whether the food is named only to be kept out: "do not add salt", "without butter". */
@@ -96,8 +105,8 @@ export function says(determiner: string | null, is: 'referring' | 'rest-word' | 
 export function isCookingWater(words: Words, start: number, verb: Technique | null, measure: Measure | null): boolean {
   const sized = measure?.unit != null && unitById(measure.unit)?.milliliters !== undefined;
   if (sized) return words.keys.some((key) => isWord(key, 'emptied'));
-  const before = words.keys[start - 1];
-  if (before === 'in' || before === 'under' || before === 'into') return true;
+  if (words.keys.slice(Math.max(words.opening[start]!, start - 3), start).some((key) => key === 'in' || key === 'under' || key === 'into' || key === 'to')) return true;
+  if (verb !== null && (verb.name === 'add' || does(verb, 'combine'))) return words.keys.some((key) => isWord(key, 'emptied'));
   if (verb !== null && does(verb, 'drain', 'prepare', 'remove')) return true;
   const [from, to] = clauseOf(words, start);
   return words.keys.slice(from, to).some((key) => isWord(key, 'boiling-water'));

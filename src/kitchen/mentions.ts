@@ -24,8 +24,9 @@ const SPICE = foodNamed('spice');
 const WATER = foodNamed('water');
 const PRODUCTS = foodsOf('product');
 const GROWN = foodsOf('grown');
+const BAKED = foodsOf('baked');
 
-function foodsOf(is: 'product' | 'grown'): Food[] {
+function foodsOf(is: 'product' | 'grown' | 'baked'): Food[] {
   return wordsOfClass(is)
     .map(foodNamed)
     .filter((food): food is Food => food !== null);
@@ -94,7 +95,7 @@ function mentionOf(progress: Progress, step: ReadStep, words: Words, named: Name
     role = listings.length > 0 ? 'use' : 'made';
   }
   else if (listings.length === 0 && (madeOf(progress, named, words, determiner) || isTurnedInto(words, start) || (named.food?.dish === true && verb?.name !== 'serve'))) role = 'made';
-  else if (listings.length === 0 && (isSuggestion(words, start) || words.depth[start]! > 0 || isGivenUp(words, start) || tellsWhen(words, start) || isPurposeOnly(words, start))) role = 'aside';
+  else if (listings.length === 0 && (isSuggestion(words, start) || (words.depth[start]! > 0 && measureOf(words, start, end) === null) || isGivenUp(words, start) || tellsWhen(words, start) || isPurposeOnly(words, start))) role = 'aside';
   else if (listings.length === 0 && isAlternative(progress, words, named)) role = 'aside';
   else if (listings.length === 0 && isWaterOnly(named.food) && isCookingWater(words, start, verb, measureOf(words, start, end))) role = 'aside';
   else if (listings.length === 0 && (words.keys[end] === 'from' || saidInList(progress, named))) role = 'aside';
@@ -234,8 +235,11 @@ function madeOf(progress: Progress, named: Named, words: Words, determiner: stri
   const isProduct = named.food !== null && (named.food.dish || PRODUCTS.some((kind) => isKindOf(named.food!, kind)));
   const isGrown = named.food !== null && GROWN.some((kind) => isKindOf(named.food!, kind));
   const mixedIn = isMixedIn(words, named.start);
-  if (!isGrown && !mixedIn && keys.every((key) => progress.titleWords.has(key))) return true;
-  if (isProduct && !mixedIn && says(determiner, 'referring') && (progress.titleWords.has(keys.at(-1)!) || !goesIn(words, named.start))) return true;
+  const titled = !mixedIn && keys.every((key) => progress.titleWords.has(key));
+  // "Ricotta" is a recipe for ricotta; "Spaghetti with Clams" is none for spaghetti.
+  if (titled && !isGrown && (isProduct || progress.titleWords.size <= keys.length + 1)) return true;
+  const isBaked = named.food !== null && BAKED.some((kind) => isKindOf(named.food!, kind));
+  if (isBaked && says(determiner, 'referring') && !goesIn(words, named.start)) return true;
   const isSauce = keys.length > 1 && isMadeWord(keys, keys.length - 1) > 0;
   if (isSauce && says(determiner, 'referring') && keys.slice(0, -1).every((key) => isWord(key, 'adjective'))) return true;
   return isSauce && !mixedIn && measureOf(words, named.start, named.end) === null && keys.slice(0, -1).some((key) => progress.vocabulary.byWord.has(key));
@@ -290,6 +294,7 @@ function saysToTaste(words: Words, end: number): boolean {
 
 function groupMention(progress: Progress, step: ReadStep, words: Words, named: Named, preferred: readonly Listing[], before: readonly Mention[]): Mention | null {
   const { start, end } = named;
+  if (governingVerb(words, start) === null || tellsWhen(words, start) || isNegated(words, start) || words.keys[start - 1] === 'most') return null;
   const own = componentNamed(progress.recipe, words, start, end);
   if (own !== null) return isMostlyUsed(progress, own.listings) ? null : bare(step, words, start, end, own.listings, true);
   const component = componentNamed(progress.recipe, words, ...clauseOf(words, start)) ?? componentOfGroup(progress.recipe, words.keys[end - 1]!);
@@ -298,7 +303,8 @@ function groupMention(progress: Progress, step: ReadStep, words: Words, named: N
   const used = new Set([...progress.used, ...before.flatMap((mention) => mention.listings)]);
   const taken = candidates.filter((listing) => used.has(listing));
   // "Mix everything" late in a method is what is in the bowl by then, unless hardly anything has been named before.
-  const loose = means === 'all' && !words.keys.slice(Math.max(0, start - 1), end).some((key) => key === 'all' || key === 'each');
+  const said = words.keys.slice(Math.max(0, start - 1), end);
+  const loose = means === 'all' && !(said.some((key) => key === 'all' || key === 'each') && said.some((key) => key.startsWith('ingredient')));
   if (loose && taken.length * 2 > candidates.length) return null;
   const classed = listingsOf(means, candidates, used);
   // "Mix the seasonings" of a seasoning is the whole list, also what goes by another class.
@@ -344,7 +350,7 @@ function componentsMade(progress: Progress, step: ReadStep, words: Words): Menti
 function wholeList(progress: Progress, step: ReadStep, words: Words): Mention[] {
   if (progress.used.size > 0) return [];
   const at = words.keys.findIndex((_, index) => {
-    const verb = verbAt(words, index);
+    const verb = words.opening[index] === index ? verbAt(words, index) : null;
     return verb !== null && does(verb, 'combine');
   });
   return at < 0 ? [] : [bare(step, words, at, at + 1, progress.recipe.listings, true)];

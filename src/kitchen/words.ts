@@ -118,7 +118,9 @@ function standsAsVerb(words: Words, at: number): boolean {
   // "A grill pan", "the stew pot": the verb's name belongs to the pan.
   if (words.before[at + 1] === '' && vesselAt(words.keys, at + 1) !== null && vesselAt(words.keys, at) !== null) return false;
   if (opens(words, at)) return true;
-  if (words.at[at]! - words.at[at - 1]! > 1 && words.before[at] === '') return false;
+  // A number counts what follows; a time does not: "after 2 minutes add".
+  const gap = words.items[words.at[at]! - 1]!;
+  if (words.before[at] === '' && gap.kind !== 'word' && gap.kind !== 'point') return gap.kind === 'duration' || gap.kind === 'temperature';
   const previous = words.keys[at - 1]!;
   if (isWord(previous, 'before-noun') || isWord(previous, 'adjective')) return false;
   // "Buttered toast", "whipped cream": after a participle a word that can be a food is one.

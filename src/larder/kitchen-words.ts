@@ -9,6 +9,7 @@ export type KitchenWordClass =
   | 'made'
   | 'product'
   | 'wide'
+  | 'baked'
   | 'subject'
   | 'bringing'
   | 'small-piece'
