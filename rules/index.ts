@@ -1,10 +1,10 @@
 /** All rules, by topic and name. A test compares this list with the folder's files. */
 import { donenessCueAbsent } from './doneness/doneness-cue-absent.js';
-import { rangeReversed } from './measures/range-reversed.js';
 import { scaleAbsent } from './heat/scale-absent.js';
 import { amountDisagreement } from './listing/amount-disagreement.js';
 import { unlistedIngredient } from './listing/unlisted-ingredient.js';
 import { unusedIngredient } from './listing/unused-ingredient.js';
+import { rangeReversed } from './measures/range-reversed.js';
 import { unitAbsent } from './measures/unit-absent.js';
 import { unitUnclear } from './measures/unit-unclear.js';
 import type { Rule } from './rule.js';

@@ -1,6 +1,5 @@
 /** What a rule is, and what it leaves on the page. */
-import type { Book } from '../src/kitchen/types.js';
-import type { Dish } from '../src/kitchen/types.js';
+import type { Book, Dish } from '../src/kitchen/types.js';
 import type { Span } from '../src/manuscript/types.js';
 
 /** fault: the page contradicts itself, its arithmetic is wrong, or it is unsafe; query: only the author can answer; note: style or advice. */
@@ -63,7 +62,15 @@ interface RuleBase {
   /** Lower case, hyphens: the file's name. */
   readonly name: string;
   /** The folder's name. */
-  readonly topic: 'listing' | 'measures' | 'heat' | 'doneness' | 'safety' | 'claims' | 'structure' | 'wording';
+  readonly topic:
+    | 'listing'
+    | 'measures'
+    | 'heat'
+    | 'doneness'
+    | 'safety'
+    | 'claims'
+    | 'structure'
+    | 'wording';
   readonly weight: Weight;
   /** One line: what it marks. */
   readonly summary: string;
@@ -81,7 +88,9 @@ export interface RecipeRule extends RuleBase {
 
 export interface BookRule extends RuleBase {
   readonly scope: 'book';
-  readonly look: (book: Book) => Iterable<Finding & { readonly file: string; readonly recipe: string | null }>;
+  readonly look: (
+    book: Book,
+  ) => Iterable<Finding & { readonly file: string; readonly recipe: string | null }>;
 }
 
 export type Rule = RecipeRule | BookRule;

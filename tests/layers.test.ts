@@ -39,7 +39,9 @@ it('no file imports from a layer above its own', () => {
     for (const [, type, target] of text.matchAll(/^(?:import|export)( type)?[^;]*? from '(\.[^']+)'/gm)) {
       const path = new URL(target!, new URL(file, root)).href.slice(root.href.length);
       const other = layerOf(path.replace(/\.js$/, '.ts'));
-      const allowed = TYPES_ONLY.some(([from, to]) => layers[own] === from && layers[other] === to && type !== undefined);
+      const allowed = TYPES_ONLY.some(
+        ([from, to]) => layers[own] === from && layers[other] === to && type !== undefined,
+      );
       if (other > own && !allowed) wrong.push(`${file} imports ${path}`);
     }
   }

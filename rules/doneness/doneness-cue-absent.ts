@@ -1,7 +1,7 @@
 /** Marks an order to cook that does not say how the food is when it is done. */
 import Fraction from 'fraction.js';
-import { does } from '../../src/larder/techniques.js';
 import type { Heating } from '../../src/kitchen/types.js';
+import { does } from '../../src/larder/techniques.js';
 import type { RecipeRule, Weight } from '../rule.js';
 
 /** Up to a minute is a gesture ("stir for 30 seconds"), whose end needs no cue (common practice). */
@@ -14,7 +14,11 @@ export const donenessCueAbsent: RecipeRule = {
   weight: 'query',
   summary: 'A heating step gives only a time, or nothing, and no cue for doneness.',
   why: 'Stoves and pans differ; what the cook can see, smell or measure does not.',
-  sources: ['Whitman and Simon, Recipes into Type, 1993 (from memory)', 'House styles of cookbook publishers', 'Practice of food magazines'],
+  sources: [
+    'Whitman and Simon, Recipes into Type, 1993 (from memory)',
+    'House styles of cookbook publishers',
+    'Practice of food magazines',
+  ],
   examples: [
     {
       title: 'a bake with only a time',

@@ -8,7 +8,10 @@ export const scaleAbsent: RecipeRule = {
   weight: 'query',
   summary: 'A temperature does not say its scale: "350 degrees".',
   why: 'A book is read on both sides of the ocean, and 200 degrees is a warm oven here and a hot one there.',
-  sources: ['Ostmann and Baker, The Recipe Writer’s Handbook, 2001 (from memory)', 'House styles of cookbook publishers'],
+  sources: [
+    'Ostmann and Baker, The Recipe Writer’s Handbook, 2001 (from memory)',
+    'House styles of cookbook publishers',
+  ],
   examples: [
     {
       title: 'degrees without a scale',
@@ -35,7 +38,12 @@ export const scaleAbsent: RecipeRule = {
     for (const { passage, items } of dish.parts) {
       for (const item of items) {
         // Where the other scale stands beside it, a reader can tell.
-        if (item.kind !== 'temperature' || item.scale !== null || item.equals.some((other) => other.scale !== null)) continue;
+        if (
+          item.kind !== 'temperature' ||
+          item.scale !== null ||
+          item.equals.some((other) => other.scale !== null)
+        )
+          continue;
         const text = passage.text.slice(item.start, item.end);
         yield {
           span: passage.span(item.start, item.end),

@@ -9,7 +9,10 @@ export const amountDisagreement: RecipeRule = {
   weight: 'fault',
   summary: 'The method states another amount than the list.',
   why: 'The cook who measured by the list stands at the stove with too much or too little.',
-  sources: ['Ostmann and Baker, The Recipe Writer’s Handbook, 2001 (from memory)', 'Whitman and Simon, Recipes into Type, 1993 (from memory)'],
+  sources: [
+    'Ostmann and Baker, The Recipe Writer’s Handbook, 2001 (from memory)',
+    'Whitman and Simon, Recipes into Type, 1993 (from memory)',
+  ],
   examples: [
     {
       title: 'two cups of flour where the list has one',
@@ -44,7 +47,13 @@ export const amountDisagreement: RecipeRule = {
         subject: listing.line.foods[0]!.name,
         message: `The method says ${stated} of ${listing.line.foods[0]!.text}; the list has ${listing.passage.text.slice(listed.start, listed.end)}.`,
         advice: 'Make the two agree.',
-        related: [{ file: dish.page.path, span: listing.passage.span(listed.start, listed.end), message: 'the listed amount' }],
+        related: [
+          {
+            file: dish.page.path,
+            span: listing.passage.span(listed.start, listed.end),
+            message: 'the listed amount',
+          },
+        ],
       };
     }
   },

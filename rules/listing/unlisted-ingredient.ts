@@ -1,11 +1,12 @@
 /** Marks a food that the method uses and the list does not have. */
+
+import { vocabularyOf } from '../../src/kitchen/listed.js';
+import { nearestEntry } from '../../src/kitchen/resolve.js';
+import type { Dish, Mention } from '../../src/kitchen/types.js';
 import { foodNamed, isKindOf } from '../../src/larder/foods.js';
 import { isWord } from '../../src/larder/kitchen-words.js';
 import { fold, singular } from '../../src/larder/names.js';
-import { nearestEntry } from '../../src/kitchen/resolve.js';
-import { vocabularyOf } from '../../src/kitchen/listed.js';
 import type { Food } from '../../src/larder/types.js';
-import type { Dish, Mention } from '../../src/kitchen/types.js';
 import type { Finding, RecipeRule, Weight } from '../rule.js';
 
 export const unlistedIngredient: RecipeRule = {
@@ -76,13 +77,18 @@ function weigh(dish: Dish, mention: Mention): Weight | null {
   if (is(mention, 'salt') || isPepper(mention)) {
     if (mention.measure !== null && mention.measure.unit !== null) return 'fault';
     const other = dish.recipe.listings.some((listing) =>
-      listing.line.foods.some((each) => each.row !== null && isKindOf(each.row, foodNamed(is(mention, 'salt') ? 'black pepper' : 'salt')!)),
+      listing.line.foods.some(
+        (each) =>
+          each.row !== null && isKindOf(each.row, foodNamed(is(mention, 'salt') ? 'black pepper' : 'salt')!),
+      ),
     );
     return other ? 'fault' : 'note';
   }
   if (mention.optional || mention.toTaste || mention.surface) return 'note';
   // A class may mean a listed food that the larder does not know.
-  const unknown = dish.recipe.listings.some((listing) => listing.line.foods.some((each) => each.row === null));
+  const unknown = dish.recipe.listings.some((listing) =>
+    listing.line.foods.some((each) => each.row === null),
+  );
   if (food.generic && unknown && mention.determiner !== null) return null;
   if (isWord(fold(food.name), 'vague')) return mention.determiner !== null || unknown ? null : 'query';
   if (mention.verb === null && mention.measure === null) return null;
@@ -99,7 +105,9 @@ function is(mention: Mention, name: string): boolean {
 
 /** The spice and not the vegetable. */
 function isPepper(mention: Mention): boolean {
-  return mention.food?.name === 'pepper' ? singular(fold(mention.text)) === fold(mention.text) : is(mention, 'black pepper') || is(mention, 'white pepper');
+  return mention.food?.name === 'pepper'
+    ? singular(fold(mention.text)) === fold(mention.text)
+    : is(mention, 'black pepper') || is(mention, 'white pepper');
 }
 
 function findingOf(dish: Dish, first: Mention, mentions: readonly Mention[], weight: Weight): Finding {
@@ -120,7 +128,9 @@ function findingOf(dish: Dish, first: Mention, mentions: readonly Mention[], wei
           span: dish.recipe.steps[mention.step]!.passage.span(mention.start, mention.end),
           message: 'used here too',
         })),
-      ...(near === null ? [] : [{ file: dish.page.path, span: near.listing.passage.span(), message: 'the nearest listing' }]),
+      ...(near === null
+        ? []
+        : [{ file: dish.page.path, span: near.listing.passage.span(), message: 'the nearest listing' }]),
     ],
   };
 }

@@ -11,7 +11,10 @@ export const unusedIngredient: RecipeRule = {
   weight: 'fault',
   summary: 'A listed food is never used in the method.',
   why: 'The cook has it measured on the counter when the dish is done, and does not know where it went.',
-  sources: ['Ostmann and Baker, The Recipe Writer’s Handbook, 2001 (from memory)', 'New Zealand Guild of Food Writers, Recipe Writing Tips'],
+  sources: [
+    'Ostmann and Baker, The Recipe Writer’s Handbook, 2001 (from memory)',
+    'New Zealand Guild of Food Writers, Recipe Writing Tips',
+  ],
   examples: [
     {
       title: 'nutmeg that no step takes up',
@@ -37,7 +40,12 @@ export const unusedIngredient: RecipeRule = {
   *look(dish) {
     if (dish.recipe.steps.length === 0) return;
     for (const listing of dish.recipe.listings) {
-      if (dish.uses[listing.index]!.length > 0 || listing.line.foods.length === 0 || isServedAside(dish, listing)) continue;
+      if (
+        dish.uses[listing.index]!.length > 0 ||
+        listing.line.foods.length === 0 ||
+        isServedAside(dish, listing)
+      )
+        continue;
       yield {
         span: listing.passage.span(listing.line.foods[0]!.start, listing.line.foods[0]!.end),
         subject: listing.line.foods[0]!.name,
@@ -51,6 +59,10 @@ export const unusedIngredient: RecipeRule = {
 
 /** Whether the author leaves the food open ("optional"), or the larder does not know it, so that another name may stand for it. */
 function isLeftOpen(dish: Dish, listing: Listing): boolean {
-  if (listing.line.optional || listing.line.toTaste || listing.line.asNeeded || mayBeFryingFat(dish, listing)) return true;
-  return listing.line.foods.every((food) => food.row === null) && dish.mentions.some((mention) => mention.listings.length === 0 && mention.role === 'use');
+  if (listing.line.optional || listing.line.toTaste || listing.line.asNeeded || mayBeFryingFat(dish, listing))
+    return true;
+  return (
+    listing.line.foods.every((food) => food.row === null) &&
+    dish.mentions.some((mention) => mention.listings.length === 0 && mention.role === 'use')
+  );
 }

@@ -50,7 +50,13 @@ export const safeTemperatureAbsent: RecipeRule = {
     const seen = new Set<SafetyClass>();
     for (const raw of dish.rawFoods) {
       if (!JUDGED.has(raw.safety) || seen.has(raw.safety) || isTold(dish, raw)) continue;
-      if (heatingsFor(dish, raw).length === 0 || isLongCooked(dish, raw) || isShownDone(dish, raw) || isCutSmall(dish, raw)) continue;
+      if (
+        heatingsFor(dish, raw).length === 0 ||
+        isLongCooked(dish, raw) ||
+        isShownDone(dish, raw) ||
+        isCutSmall(dish, raw)
+      )
+        continue;
       seen.add(raw.safety);
       yield findingOf(dish, raw);
     }
@@ -59,7 +65,9 @@ export const safeTemperatureAbsent: RecipeRule = {
 
 /** Whether some temperature of the method can be about this food. */
 function isTold(dish: Dish, raw: RawFood): boolean {
-  return dish.doneTemperatures.some((done) => done.foods.some((food) => food.safety === raw.safety) || done.foods.length === 0);
+  return dish.doneTemperatures.some(
+    (done) => done.foods.some((food) => food.safety === raw.safety) || done.foods.length === 0,
+  );
 }
 
 function findingOf(dish: Dish, raw: RawFood): Finding {

@@ -57,10 +57,17 @@ export const safeTemperatureLow: RecipeRule = {
 /** The food with the lowest minimum of those that the temperature can be about: a mark must be beyond doubt. */
 function leastDemanding(done: DoneTemperature): RawFood | null {
   const minimum = (raw: RawFood): number => safeTemperature(raw.safety).fahrenheit;
-  return done.foods.reduce<RawFood | null>((least, raw) => (least === null || minimum(raw) < minimum(least) ? raw : least), null);
+  return done.foods.reduce<RawFood | null>(
+    (least, raw) => (least === null || minimum(raw) < minimum(least) ? raw : least),
+    null,
+  );
 }
 
 /** 71°C is 159.8°F: a temperature stated in Celsius is compared with the chart's own Celsius. */
 function isRounded(done: DoneTemperature, celsius: number): boolean {
-  return done.temperature.scale === 'celsius' && done.temperature.amount.low.gte(celsius) && done.temperature.amount.high.gte(celsius);
+  return (
+    done.temperature.scale === 'celsius' &&
+    done.temperature.amount.low.gte(celsius) &&
+    done.temperature.amount.high.gte(celsius)
+  );
 }

@@ -9,7 +9,10 @@ export const placeholderLeft: BookRule = {
   weight: 'fault',
   summary: 'A placeholder was left in: "page 000", "TK", "XX minutes", "??", "[check]".',
   why: 'A reader who is sent to page 000, or told to bake for XX minutes, has nowhere to go.',
-  sources: ['Whitman and Simon, Recipes into Type, 1993 (from memory)', 'House styles of cookbook publishers'],
+  sources: [
+    'Whitman and Simon, Recipes into Type, 1993 (from memory)',
+    'House styles of cookbook publishers',
+  ],
   examples: [
     {
       title: 'a cross-reference to page 000',
@@ -41,7 +44,8 @@ export const placeholderLeft: BookRule = {
     for (const page of book.pages) {
       for (const { span, text } of placeholdersOf(page)) {
         const dish = book.dishes.find(
-          (each) => each.page === page && each.recipe.span.start <= span.start && span.end <= each.recipe.span.end,
+          (each) =>
+            each.page === page && each.recipe.span.start <= span.start && span.end <= each.recipe.span.end,
         );
         yield {
           file: page.path,

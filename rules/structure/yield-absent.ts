@@ -8,7 +8,10 @@ export const yieldAbsent: RecipeRule = {
   weight: 'query',
   summary: 'The recipe states no yield, or one that says nothing.',
   why: 'Without it nobody knows how much to shop for, or whether one pan is enough.',
-  sources: ['Ostmann and Baker, The Recipe Writer’s Handbook, 2001 (from memory)', 'House styles of cookbook publishers'],
+  sources: [
+    'Ostmann and Baker, The Recipe Writer’s Handbook, 2001 (from memory)',
+    'House styles of cookbook publishers',
+  ],
   examples: [
     {
       title: 'a recipe that states no yield',

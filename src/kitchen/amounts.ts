@@ -15,8 +15,16 @@ import type { Dish, Mention } from './types.js';
  */
 export function compareWithListing(dish: Dish, mention: Mention): Listing | null {
   const { measure } = mention;
-  if (measure === null || mention.role !== 'use' || mention.group || mention.listings.length === 0 || measure.share) return null;
-  if (says(mention.determiner, 'extra-word') || isRatio(dish, mention) || hasOtherSource(dish, mention)) return null;
+  if (
+    measure === null ||
+    mention.role !== 'use' ||
+    mention.group ||
+    mention.listings.length === 0 ||
+    measure.share
+  )
+    return null;
+  if (says(mention.determiner, 'extra-word') || isRatio(dish, mention) || hasOtherSource(dish, mention))
+    return null;
   const verdicts = mention.listings.map((listing) => verdict(dish, mention, measure, listing));
   return verdicts.every((each) => each === 'disagrees') ? mention.listings[0]! : null;
 }
@@ -25,7 +33,11 @@ type Verdict = 'agrees' | 'disagrees' | 'unknown';
 
 function verdict(dish: Dish, mention: Mention, measure: Measure, listing: Listing): Verdict {
   const stated = [measure, ...measure.equals];
-  const listed = listing.line.measures.flatMap((each) => [each, ...each.equals, ...(each.pack === null ? [] : [each.pack])]);
+  const listed = listing.line.measures.flatMap((each) => [
+    each,
+    ...each.equals,
+    ...(each.pack === null ? [] : [each.pack]),
+  ]);
   listed.push(...listing.line.foods.flatMap((food) => food.measures));
   let verdict: Verdict = 'unknown';
   for (const one of stated) {
@@ -59,23 +71,45 @@ function hasOtherSource(dish: Dish, mention: Mention): boolean {
   return dish.recipe.listings.some(
     (listing) =>
       !mention.listings.includes(listing) &&
-      listing.line.foods.some((food) => food.row !== null && mention.listings.some((each) => each.line.foods.some((own) => own.row !== null && isPartOf(own.row, food.row!)))),
+      listing.line.foods.some(
+        (food) =>
+          food.row !== null &&
+          mention.listings.some((each) =>
+            each.line.foods.some((own) => own.row !== null && isPartOf(own.row, food.row!)),
+          ),
+      ),
   );
 }
 
 /** Whether less than is listed may be meant: by its own words, or because the food is used elsewhere too. */
 function mayBePart(dish: Dish, mention: Mention, listing: Listing): boolean {
-  if (listing.line.divided || says(mention.determiner, 'rest-word') || isPartOfIt(dish, mention) || takenSeveralTimes(dish, mention)) return true;
+  if (
+    listing.line.divided ||
+    says(mention.determiner, 'rest-word') ||
+    isPartOfIt(dish, mention) ||
+    takenSeveralTimes(dish, mention)
+  )
+    return true;
   return dish.uses[listing.index]!.some((use) => use !== mention && isFurtherUse(use));
 }
 
 /** Whether a mention is a use of its own, and does not only refer back to what went in before: "simmer until the lentils are soft". */
 function isFurtherUse(use: Mention): boolean {
   if (use.telling) return false;
-  if (use.group || use.measure !== null || use.toTaste || says(use.determiner, 'rest-word') || says(use.determiner, 'extra-word')) return true;
+  if (
+    use.group ||
+    use.measure !== null ||
+    use.toTaste ||
+    says(use.determiner, 'rest-word') ||
+    says(use.determiner, 'extra-word')
+  )
+    return true;
   const technique = use.verb === null ? null : techniqueOf(fold(use.verb))?.technique;
   if (technique == null) return use.determiner === null;
-  return does(technique, 'add', 'coat', 'garnish', 'fill', 'serve', 'season') || (does(technique, 'combine') && use.determiner === null);
+  return (
+    does(technique, 'add', 'coat', 'garnish', 'fill', 'serve', 'season') ||
+    (does(technique, 'combine') && use.determiner === null)
+  );
 }
 
 /** "1 tablespoon of the oil", "2 of the eggs": a part, by its own words. */
@@ -101,7 +135,9 @@ function isRatio(dish: Dish, mention: Mention): boolean {
 /** "2 tablespoons at a time", "½ cup into each jar": the amount is not the whole. */
 function takenSeveralTimes(dish: Dish, mention: Mention): boolean {
   const items = dish.steps[mention.step]!.items;
-  const keys = items.map((item) => (item.kind === 'word' ? item.key : item.kind === 'point' ? item.text : ''));
+  const keys = items.map((item) =>
+    item.kind === 'word' ? item.key : item.kind === 'point' ? item.text : '',
+  );
   const first = items.findIndex((item) => item.start >= mention.measure!.start);
   const last = items.findIndex((item) => item.start >= mention.end);
   const end = last < 0 ? items.length : Math.min(items.length, last + 8);

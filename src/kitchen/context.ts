@@ -1,11 +1,12 @@
 /** What the words around a food say of it: a comparison, a suggestion, a tool's name, a thing already made. */
+
+import type { Measure } from '../grammar/types.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
-import { vesselAt } from '../larder/vessels.js';
-import type { Measure } from '../grammar/types.js';
 import { unitById } from '../larder/units.js';
+import { vesselAt } from '../larder/vessels.js';
 import { LONGEST_CLAUSE, verbAt, type Words } from './words.js';
 
 /** How far a comparison reaches: "the size of a small green walnut". */
@@ -16,9 +17,14 @@ const REFERRING_REACH = 4;
 /** Whether the food at words `start` to `end` is only compared with: "the size of a walnut", "pea-sized", "like thick cream". */
 export function isLikeness(words: Words, start: number, end: number): boolean {
   const next = words.keys[end];
-  if (next !== undefined && words.before[end] === '' && phraseAt(words.keys, end, 'likeness-after') !== null) {
+  if (
+    next !== undefined &&
+    words.before[end] === '' &&
+    phraseAt(words.keys, end, 'likeness-after') !== null
+  ) {
     const hyphenated = words.words[end]!.hyphenated;
-    if (hyphenated || (next !== 'brown' && next !== 'like' && next !== 'free' && next !== 'style')) return true;
+    if (hyphenated || (next !== 'brown' && next !== 'like' && next !== 'free' && next !== 'style'))
+      return true;
   }
   for (let index = start - 1; index >= 0 && index >= start - LIKENESS_REACH; index--) {
     if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') break;
@@ -30,7 +36,8 @@ export function isLikeness(words: Words, start: number, end: number): boolean {
 
 /** Whether the food's name belongs to a tool's: "butter knife", "rice cooker". A slice, a cup or a bowl of it is no tool. */
 export function isToolName(words: Words, end: number): boolean {
-  if (end >= words.keys.length || words.before[end] !== '' || words.at[end]! - words.at[end - 1]! > 1) return false;
+  if (end >= words.keys.length || words.before[end] !== '' || words.at[end]! - words.at[end - 1]! > 1)
+    return false;
   return vesselAt(words.keys, end) !== null && verbAt(words, end) === null;
 }
 
@@ -57,8 +64,13 @@ export function isMadeWord(keys: readonly string[], at: number, end = keys.lengt
 /** Whether the sentence leaves the food at word `at` to the reader: "if you like", "goes well with", "such as", "instead of". */
 export function isSuggestion(words: Words, at: number): boolean {
   const [from, to] = clauseOf(words, at);
-  for (let index = Math.max(from, at - SUGGESTION_REACH); index < Math.min(to, at + SUGGESTION_REACH); index++) {
-    const suggests = phraseAt(words.keys, index, 'suggestion') !== null || phraseAt(words.keys, index, 'instead') !== null;
+  for (
+    let index = Math.max(from, at - SUGGESTION_REACH);
+    index < Math.min(to, at + SUGGESTION_REACH);
+    index++
+  ) {
+    const suggests =
+      phraseAt(words.keys, index, 'suggestion') !== null || phraseAt(words.keys, index, 'instead') !== null;
     if (suggests && (index < at || saysAfterwards(words.keys[index]!))) return true;
     if (index < at && phraseAt(words.keys, index, 'example') !== null) return true;
   }
@@ -77,7 +89,8 @@ function saysAfterwards(key: string): boolean {
 export function isNegated(words: Words, start: number): boolean {
   for (let index = start - 1; index >= 0 && index >= start - 3; index--) {
     if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') return false;
-    if (phraseAt(words.keys, index, 'negation') !== null) return words.keys[index] !== 'not' || words.keys[index + 1] !== 'only';
+    if (phraseAt(words.keys, index, 'negation') !== null)
+      return words.keys[index] !== 'not' || words.keys[index + 1] !== 'only';
   }
   return false;
 }
@@ -88,25 +101,53 @@ export function determinerOf(words: Words, start: number): string | null {
   for (let index = start - 1; index >= 0 && index >= start - REFERRING_REACH; index--) {
     if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') break;
     const key = words.keys[index]!;
-    if (isWord(key, 'referring') || isWord(key, 'rest-word') || isWord(key, 'extra-word') || isWord(key, 'reserve-word')) found.unshift(key);
-    else if (key !== 'of' && (isWord(key, 'preposition') || key === 'and' || key === 'or' || key === 'into' || verbAt(words, index) !== null)) break;
+    if (
+      isWord(key, 'referring') ||
+      isWord(key, 'rest-word') ||
+      isWord(key, 'extra-word') ||
+      isWord(key, 'reserve-word')
+    )
+      found.unshift(key);
+    else if (
+      key !== 'of' &&
+      (isWord(key, 'preposition') ||
+        key === 'and' ||
+        key === 'or' ||
+        key === 'into' ||
+        verbAt(words, index) !== null)
+    )
+      break;
   }
   return found.length === 0 ? null : found.join(' ');
 }
 
-export function says(determiner: string | null, is: 'referring' | 'rest-word' | 'extra-word' | 'reserve-word'): boolean {
-  return determiner !== null && determiner.split(' ').some((word) => isWord(word, is));
+export function says(
+  determiner: string | null,
+  is: 'referring' | 'rest-word' | 'extra-word' | 'reserve-word',
+): boolean {
+  return determiner?.split(' ').some((word) => isWord(word, is)) ?? false;
 }
 
 /**
  * Whether the water at word `start` is only boiled in, steamed over, washed with or used to thin, and not eaten.
  * Where its volume is given, only being poured off or thinning says so.
  */
-export function isCookingWater(words: Words, start: number, verb: Technique | null, measure: Measure | null): boolean {
+export function isCookingWater(
+  words: Words,
+  start: number,
+  verb: Technique | null,
+  measure: Measure | null,
+): boolean {
   const sized = measure?.unit != null && unitById(measure.unit)?.milliliters !== undefined;
   if (sized) return words.keys.some((key) => isWord(key, 'emptied'));
-  if (words.keys.slice(Math.max(words.opening[start]!, start - 3), start).some((key) => key === 'in' || key === 'under' || key === 'into' || key === 'to')) return true;
-  if (verb !== null && (verb.name === 'add' || does(verb, 'combine'))) return words.keys.some((key) => isWord(key, 'emptied'));
+  if (
+    words.keys
+      .slice(Math.max(words.opening[start]!, start - 3), start)
+      .some((key) => key === 'in' || key === 'under' || key === 'into' || key === 'to')
+  )
+    return true;
+  if (verb !== null && (verb.name === 'add' || does(verb, 'combine')))
+    return words.keys.some((key) => isWord(key, 'emptied'));
   if (verb !== null && does(verb, 'drain', 'prepare', 'remove')) return true;
   const [from, to] = clauseOf(words, start);
   return words.keys.slice(from, to).some((key) => isWord(key, 'boiling-water'));
@@ -123,7 +164,10 @@ export function isPurposeOnly(words: Words, start: number): boolean {
 
 /** "Its water", "their juices": what comes out of a food by itself. */
 export function isGivenUp(words: Words, start: number): boolean {
-  return words.before[start] === '' && words.keys.slice(Math.max(0, start - 2), start).some((key) => key === 'its' || key === 'their');
+  return (
+    words.before[start] === '' &&
+    words.keys.slice(Math.max(0, start - 2), start).some((key) => key === 'its' || key === 'their')
+  );
 }
 
 /** Whether the food stands in a clause that says when to stop: "until a drop of water skips on it". */
@@ -138,6 +182,7 @@ export function tellsWhen(words: Words, start: number): boolean {
 /** The stretch of words around word `at` that can say something of it: its sentence, as far as a clause reaches. End exclusive. */
 export function clauseOf(words: Words, at: number): [from: number, to: number] {
   let to = at;
-  while (to < words.keys.length && to < at + LONGEST_CLAUSE && words.sentence[to] === words.sentence[at]) to++;
+  while (to < words.keys.length && to < at + LONGEST_CLAUSE && words.sentence[to] === words.sentence[at])
+    to++;
   return [Math.max(words.opening[at]!, at - LONGEST_CLAUSE), to];
 }

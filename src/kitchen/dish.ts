@@ -1,7 +1,7 @@
 /** Puts together what is understood of one recipe, from its own file alone. */
 import type { Listing, Recipe } from '../anatomy/types.js';
-import type { Item } from '../grammar/types.js';
 import { readText } from '../grammar/text.js';
+import type { Item } from '../grammar/types.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page } from '../manuscript/types.js';
 import { heatingsOf } from './heating.js';
@@ -21,7 +21,9 @@ export function readDish(page: Page, recipe: Recipe): Dish {
     recipe,
     steps,
     mentions,
-    uses: recipe.listings.map((listing) => mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(listing))),
+    uses: recipe.listings.map((listing) =>
+      mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(listing)),
+    ),
     heatings: heatingsOf(steps, words, mentions),
     parts: partsOf(recipe, words),
     rawFoods,
@@ -34,13 +36,26 @@ const FIGURE = /[\d¼-¾⅐-⅞]/;
 
 function partsOf(recipe: Recipe, words: readonly Words[]): ReadPart[] {
   const read = (part: ReadPart['part'], passages: readonly Passage[]): ReadPart[] =>
-    passages.filter((passage) => FIGURE.test(passage.text)).map((passage) => ({ part, passage, items: readText(passage.text) }));
+    passages
+      .filter((passage) => FIGURE.test(passage.text))
+      .map((passage) => ({ part, passage, items: readText(passage.text) }));
   return [
     ...read('headnote', recipe.headnote),
     ...read('yield', recipe.yield === null ? [] : [recipe.yield.passage]),
-    ...read('time', recipe.times.map((time) => time.value)),
-    ...recipe.listings.map((listing) => ({ part: 'listing' as const, passage: listing.passage, items: itemsOf(listing) })),
-    ...recipe.steps.map((step, index) => ({ part: 'step' as const, passage: step.passage, items: words[index]!.items })),
+    ...read(
+      'time',
+      recipe.times.map((time) => time.value),
+    ),
+    ...recipe.listings.map((listing) => ({
+      part: 'listing' as const,
+      passage: listing.passage,
+      items: itemsOf(listing),
+    })),
+    ...recipe.steps.map((step, index) => ({
+      part: 'step' as const,
+      passage: step.passage,
+      items: words[index]!.items,
+    })),
     ...read('note', [...recipe.notes, ...recipe.storage]),
   ];
 }

@@ -1,17 +1,27 @@
 /** Finds where the method cooks something, how long, and whether it says how the food is when it is done. */
+
+import type { Duration, Item } from '../grammar/types.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { does } from '../larder/techniques.js';
-import type { Duration, Item } from '../grammar/types.js';
-import type { Heating, Mention, ReadStep } from './types.js';
 import { clauseOf } from './context.js';
+import type { Heating, Mention, ReadStep } from './types.js';
 import { verbAt, type Words } from './words.js';
 
 /** The orders to cook in each step, in order. */
-export function heatingsOf(steps: readonly ReadStep[], words: readonly Words[], mentions: readonly Mention[]): Heating[] {
+export function heatingsOf(
+  steps: readonly ReadStep[],
+  words: readonly Words[],
+  mentions: readonly Mention[],
+): Heating[] {
   return steps.flatMap((step, index) => heatingsIn(step, words[index]!, words[index + 1] ?? null, mentions));
 }
 
-function heatingsIn(step: ReadStep, words: Words, next: Words | null, mentions: readonly Mention[]): Heating[] {
+function heatingsIn(
+  step: ReadStep,
+  words: Words,
+  next: Words | null,
+  mentions: readonly Mention[],
+): Heating[] {
   const found: Heating[] = [];
   for (let at = 0; at < words.keys.length; at++) {
     const technique = verbAt(words, at);
@@ -25,7 +35,13 @@ function heatingsIn(step: ReadStep, words: Words, next: Words | null, mentions: 
       end: words.words[at]!.end,
       durations,
       cued: isCued(words, at, next),
-      listings: [...new Set(mentions.filter((mention) => mention.step === step.step.index).flatMap((mention) => mention.listings))],
+      listings: [
+        ...new Set(
+          mentions
+            .filter((mention) => mention.step === step.step.index)
+            .flatMap((mention) => mention.listings),
+        ),
+      ],
     });
   }
   return found;
@@ -37,7 +53,12 @@ function isNoOrder(words: Words, at: number, durations: readonly Duration[]): bo
   if (previous === 'keep' || previous === 'continue') return false;
   if (words.keys[at]!.endsWith('ing') && (words.before[at] === '' || previous === 'for')) return true;
   if (previous !== undefined && isWord(previous, 'subject')) return true;
-  if (previous === 'to' && (durations.length === 0 || words.keys.slice(Math.max(0, at - 6), at).some((key) => isWord(key, 'bringing')))) return true;
+  if (
+    previous === 'to' &&
+    (durations.length === 0 ||
+      words.keys.slice(Math.max(0, at - 6), at).some((key) => isWord(key, 'bringing')))
+  )
+    return true;
   return words.keys.slice(at + 1, at + 4).includes('water') && durations.length === 0;
 }
 
@@ -53,16 +74,31 @@ function isCued(words: Words, at: number, next: Words | null): boolean {
     if (verb !== null && does(verb, 'heat')) break;
   }
   // The sentence that holds the next order tells of that one.
-  while (to < words.keys.length && words.sentence[to - 1] === words.sentence[to] && words.sentence[to - 1] !== words.sentence[at]) to--;
-  return saysWhenDone(words, from, to, at) || (to === words.keys.length && next !== null && opensWithCue(next));
+  while (
+    to < words.keys.length &&
+    words.sentence[to - 1] === words.sentence[to] &&
+    words.sentence[to - 1] !== words.sentence[at]
+  )
+    to--;
+  return (
+    saysWhenDone(words, from, to, at) || (to === words.keys.length && next !== null && opensWithCue(next))
+  );
 }
 
 /** Whether words `from` to `to` hold a cue, a clause that opens with "until", or a hint that the package tells. */
 function saysWhenDone(words: Words, from: number, to: number, verb: number): boolean {
   for (let at = from; at < to; at++) {
-    if (tellsUntil(words, at, verb) || phraseAt(words.keys, at, 'cue') !== null || phraseAt(words.keys, at, 'whole-step') !== null) return true;
+    if (
+      tellsUntil(words, at, verb) ||
+      phraseAt(words.keys, at, 'cue') !== null ||
+      phraseAt(words.keys, at, 'whole-step') !== null
+    )
+      return true;
   }
-  return words.items.slice(words.at[from], words.at[to - 1]).some((item) => item.kind === 'temperature') && words.keys.slice(from, to).some((key) => isWord(key, 'inside'));
+  return (
+    words.items.slice(words.at[from], words.at[to - 1]).some((item) => item.kind === 'temperature') &&
+    words.keys.slice(from, to).some((key) => isWord(key, 'inside'))
+  );
 }
 
 /**
@@ -74,7 +110,13 @@ function tellsUntil(words: Words, at: number, verb: number): boolean {
   if (phrase === null) return false;
   if (phrase.means === null) return true;
   const next = at + phrase.length;
-  if (words.before[next] !== '' || words.sentence[next] !== words.sentence[at] || words.keys[next] === 'or' || words.keys[next] === 'halfway') return false;
+  if (
+    words.before[next] !== '' ||
+    words.sentence[next] !== words.sentence[at] ||
+    words.keys[next] === 'or' ||
+    words.keys[next] === 'halfway'
+  )
+    return false;
   if (words.sentence[at] !== words.sentence[verb]) return words.sentence[at - 1] !== words.sentence[at];
   return at > verb && !(words.keys[at - 1] ?? '').endsWith('ing');
 }

@@ -39,7 +39,10 @@ export function vocabularyOf(listings: readonly Listing[]): Vocabulary {
   const byWord = new Map<string, Entry[]>();
   for (const listing of listings) {
     for (const food of listing.line.foods) {
-      const words = food.name.split(/[\s/-]+/).map((word) => singular(fold(word))).filter((word) => word !== '');
+      const words = food.name
+        .split(/[\s/-]+/)
+        .map((word) => singular(fold(word)))
+        .filter((word) => word !== '');
       if (words.length === 0) continue;
       const entry: Entry = { listing, food, words, head: words.at(-1)! };
       entries.push(entry);
@@ -57,7 +60,12 @@ export function vocabularyOf(listings: readonly Listing[]): Vocabulary {
  * The longest run of words at `at` that names a listed food by the list's own words: its head ("potatoes" for "Yukon Gold
  * potatoes") or a word that only it has ("yacai"). `keys` are folded.
  */
-export function listedAt(vocabulary: Vocabulary, keys: readonly string[], at: number, limit = keys.length): { entries: Entry[]; length: number } | null {
+export function listedAt(
+  vocabulary: Vocabulary,
+  keys: readonly string[],
+  at: number,
+  limit = keys.length,
+): { entries: Entry[]; length: number } | null {
   const candidates = vocabulary.byWord.get(singular(keys[at]!));
   if (candidates === undefined) return null;
   let length = 0;
@@ -87,7 +95,14 @@ function runLength(entry: Entry, keys: readonly string[], at: number, limit: num
 
 /** Whether a word that is not the head tells the food by itself: no adjective, no state, no other food. */
 function tells(word: string, row: Food | null): boolean {
-  if (word.length < 4 || isWord(word, 'adjective') || isWord(word, 'vague') || isWord(word, 'made') || techniqueOf(word) !== null) return false;
+  if (
+    word.length < 4 ||
+    isWord(word, 'adjective') ||
+    isWord(word, 'vague') ||
+    isWord(word, 'made') ||
+    techniqueOf(word) !== null
+  )
+    return false;
   const match = foodAt([word], 0);
   return match === null || match.food === row;
 }

@@ -45,7 +45,13 @@ function placeholdersIn(passage: Passage): Placeholder[] {
   const items = readText(passage.text);
   const found: Placeholder[] = [];
   for (let at = 0; at < items.length; at++) {
-    const length = pageReference(items, at) ?? zeros(items, at, passage.text) ?? letterForNumber(items, at) ?? lettersAt(items, at) ?? questionMarks(items, at) ?? bracketed(items, at);
+    const length =
+      pageReference(items, at) ??
+      zeros(items, at, passage.text) ??
+      letterForNumber(items, at) ??
+      lettersAt(items, at) ??
+      questionMarks(items, at) ??
+      bracketed(items, at);
     if (length === null) continue;
     const start = items[at]!.start;
     const end = items[at + length - 1]!.end;
@@ -70,8 +76,13 @@ function pageReference(items: readonly Item[], at: number): number | null {
 /** "00 minutes": a measure or time of nothing. */
 function zeros(items: readonly Item[], at: number, text: string): number | null {
   const item = items[at]!;
-  const amount = item.kind === 'duration' ? item.seconds : item.kind === 'measure' || item.kind === 'temperature' ? item.amount : null;
-  return amount !== null && amount.high.equals(0) && text.startsWith('00', item.start) ? 1 : null;
+  const amount =
+    item.kind === 'duration'
+      ? item.seconds
+      : item.kind === 'measure' || item.kind === 'temperature'
+        ? item.amount
+        : null;
+  return amount?.high.equals(0) && text.startsWith('00', item.start) ? 1 : null;
 }
 
 /** "X minutes", "bake for N minutes". */
@@ -95,7 +106,12 @@ function questionMarks(items: readonly Item[], at: number): number | null {
   const first = items[at]!;
   if (first.kind !== 'point' || (first.text !== '?' && first.text !== '_')) return null;
   let length = 1;
-  for (let next = items[at + 1]; next?.kind === 'point' && next.text === first.text; next = items[at + length]) length++;
+  for (
+    let next = items[at + 1];
+    next?.kind === 'point' && next.text === first.text;
+    next = items[at + length]
+  )
+    length++;
   return length > 1 ? length : null;
 }
 
@@ -106,5 +122,7 @@ function bracketed(items: readonly Item[], at: number): number | null {
   const close = items.findIndex((item, index) => index > at && item.kind === 'point' && item.text === ']');
   if (close < 0) return null;
   const keys = items.slice(at + 1, close).map((item) => (item.kind === 'word' ? item.key : ''));
-  return phraseAt(keys, 0, 'placeholder-bracket') !== null || phraseAt(keys, 0, 'placeholder') !== null ? close - at + 1 : null;
+  return phraseAt(keys, 0, 'placeholder-bracket') !== null || phraseAt(keys, 0, 'placeholder') !== null
+    ? close - at + 1
+    : null;
 }

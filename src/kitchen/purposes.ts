@@ -19,8 +19,13 @@ export function isServedAside(dish: Dish, listing: Listing): boolean {
 /** Whether the listing is a fat that a step may fry in without naming it. */
 export function mayBeFryingFat(dish: Dish, listing: Listing): boolean {
   const fat = foodNamed('fat');
-  const isFat = listing.line.foods.some((food) => food.row !== null && fat !== null && isKindOf(food.row, fat));
-  return isFat && dish.heatings.some((heating) => does(heating.technique, 'dry-heat') && !does(heating.technique, 'oven'));
+  const isFat = listing.line.foods.some(
+    (food) => food.row !== null && fat !== null && isKindOf(food.row, fat),
+  );
+  return (
+    isFat &&
+    dish.heatings.some((heating) => does(heating.technique, 'dry-heat') && !does(heating.technique, 'oven'))
+  );
 }
 
 function isTool(listing: Listing): boolean {
@@ -32,25 +37,41 @@ function isTool(listing: Listing): boolean {
 
 function purposeServed(dish: Dish, listing: Listing): boolean {
   const component = dish.recipe.components[listing.component]?.name ?? '';
-  if (keysOf(component).some((key) => isWord(key, 'served'))) return verbsOf(dish).some((verb) => does(verb, 'garnish', 'serve') || verb.name === 'top');
+  if (keysOf(component).some((key) => isWord(key, 'served')))
+    return verbsOf(dish).some((verb) => does(verb, 'garnish', 'serve') || verb.name === 'top');
   const purpose = listing.line.purpose ?? listing.line.plusMore;
   if (purpose === null) return false;
   const words = keysOf(purpose.text);
-  const verbs = words.map((word) => techniqueOf(word)?.technique).filter((technique) => technique !== undefined);
+  const verbs = words
+    .map((word) => techniqueOf(word)?.technique)
+    .filter((technique) => technique !== undefined);
   if (verbs.length === 0) return false;
   const said = verbsOf(dish);
-  return verbs.some((verb) => said.includes(verb) || (does(verb, 'garnish', 'serve') && said.some((other) => does(other, 'garnish', 'serve'))));
+  return verbs.some(
+    (verb) =>
+      said.includes(verb) ||
+      (does(verb, 'garnish', 'serve') && said.some((other) => does(other, 'garnish', 'serve'))),
+  );
 }
 
 /** Every verb of the kitchen that the method has, in any form. */
 function verbsOf(dish: Dish): Technique[] {
-  return dish.recipe.steps.flatMap((step) => keysOf(step.passage.text)).flatMap((word) => techniqueOf(word)?.technique ?? []);
+  return dish.recipe.steps
+    .flatMap((step) => keysOf(step.passage.text))
+    .flatMap((word) => techniqueOf(word)?.technique ?? []);
 }
 
 function isBoiledIn(dish: Dish, listing: Listing): boolean {
   const water = foodNamed('water');
-  const isWater = listing.line.foods.some((food) => food.row !== null && water !== null && isKindOf(food.row, water));
-  return isWater && dish.recipe.steps.some((step) => keysOf(step.passage.text).some((word) => word === 'boil' || word === 'boiling' || word === 'soak'));
+  const isWater = listing.line.foods.some(
+    (food) => food.row !== null && water !== null && isKindOf(food.row, water),
+  );
+  return (
+    isWater &&
+    dish.recipe.steps.some((step) =>
+      keysOf(step.passage.text).some((word) => word === 'boil' || word === 'boiling' || word === 'soak'),
+    )
+  );
 }
 
 function keysOf(text: string): string[] {

@@ -47,6 +47,12 @@ function relation(mentioned: Food, listed: Food, form: string | null): Closeness
 
 /** The listed food that a reader may have been meant to think of: it shares a class with the mentioned one that is not too wide. */
 export function nearestEntry(food: Food, vocabulary: Vocabulary): Entry | null {
-  const classes = new Set([...kindsOf(food)].filter((kind) => kind !== food && !isWord(fold(kind.name), 'wide')));
-  return vocabulary.entries.find((entry) => entry.food.row !== null && [...kindsOf(entry.food.row)].some((kind) => classes.has(kind))) ?? null;
+  const classes = new Set(
+    [...kindsOf(food)].filter((kind) => kind !== food && !isWord(fold(kind.name), 'wide')),
+  );
+  return (
+    vocabulary.entries.find(
+      (entry) => entry.food.row !== null && [...kindsOf(entry.food.row)].some((kind) => classes.has(kind)),
+    ) ?? null
+  );
 }

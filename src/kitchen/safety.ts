@@ -1,7 +1,7 @@
 /** Knows which listings are raw animal foods, and which temperatures of the method are those of the food itself. */
 import Fraction from 'fraction.js';
-import { toFahrenheit } from '../arithmetic/temperatures.js';
 import type { Recipe } from '../anatomy/types.js';
+import { toFahrenheit } from '../arithmetic/temperatures.js';
 import type { ListedFood, Temperature } from '../grammar/types.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
@@ -31,7 +31,9 @@ export function rawFoodsOf(recipe: Recipe): RawFood[] {
 /** Whether the row says all of the food: an unknown word behind it ("chicken bullion", "beef bites") may make it another thing. */
 function namesWhole(food: ListedFood): boolean {
   const last = singular(fold(food.name.split(/[\s-]+/).at(-1)!));
-  const names = [food.row!.name, ...food.row!.also].flatMap((name) => name.split(/[\s-]+/).map((word) => singular(fold(word))));
+  const names = [food.row!.name, ...food.row!.also].flatMap((name) =>
+    name.split(/[\s-]+/).map((word) => singular(fold(word))),
+  );
   return names.includes(last) || isWord(last, 'vague') || isWord(last, 'small-piece');
 }
 
@@ -41,15 +43,26 @@ function isReady(text: string): boolean {
 }
 
 /** The temperatures to which food is cooked, with the raw foods that each can be about. */
-export function doneTemperaturesOf(words: readonly Words[], mentions: readonly Mention[], rawFoods: readonly RawFood[]): DoneTemperature[] {
+export function doneTemperaturesOf(
+  words: readonly Words[],
+  mentions: readonly Mention[],
+  rawFoods: readonly RawFood[],
+): DoneTemperature[] {
   const found: DoneTemperature[] = [];
   words.forEach((step, index) => {
     step.items.forEach((item, at) => {
       if (item.kind !== 'temperature') return;
       const fahrenheit = inFahrenheit(item);
-      if (fahrenheit === null || fahrenheit.gt(HOTTEST_FOOD_FAHRENHEIT) || fahrenheit.lt(COOLEST_FOOD_FAHRENHEIT)) return;
+      if (
+        fahrenheit === null ||
+        fahrenheit.gt(HOTTEST_FOOD_FAHRENHEIT) ||
+        fahrenheit.lt(COOLEST_FOOD_FAHRENHEIT)
+      )
+        return;
       if (!isFoodsOwn(step, at)) return;
-      const named = rawFoods.filter((raw) => mentions.some((mention) => mention.step === index && mention.listings.includes(raw.listing)));
+      const named = rawFoods.filter((raw) =>
+        mentions.some((mention) => mention.step === index && mention.listings.includes(raw.listing)),
+      );
       found.push({ step: index, temperature: item, fahrenheit, foods: named.length > 0 ? named : rawFoods });
     });
   });
@@ -61,7 +74,10 @@ function inFahrenheit(temperature: Temperature): Fraction | null {
   const { low, high } = temperature.amount;
   const least = low.lte(high) ? low : high;
   if (temperature.scale === 'gas') return null;
-  return toFahrenheit(least, temperature.scale ?? (least.gte(LEAST_PLAIN_FAHRENHEIT) ? 'fahrenheit' : 'celsius'));
+  return toFahrenheit(
+    least,
+    temperature.scale ?? (least.gte(LEAST_PLAIN_FAHRENHEIT) ? 'fahrenheit' : 'celsius'),
+  );
 }
 
 /** Whether the words around a temperature say that it is the food's: "internal", "thermometer", "until it reaches". */
@@ -75,9 +91,14 @@ function isFoodsOwn(words: Words, item: number): boolean {
     if (words.items.slice(words.at[at]!, item).some((between) => between.kind === 'temperature')) break;
     if (phraseAt(words.keys, at, 'inside') !== null) return true;
     if (isWord(words.keys[at], 'outside')) outside = true;
-    if (isWord(words.keys[at], 'until') || words.keys[at] === 'reaches' || words.keys[at] === 'reach') reaching = true;
+    if (isWord(words.keys[at], 'until') || words.keys[at] === 'reaches' || words.keys[at] === 'reach')
+      reaching = true;
   }
-  for (let at = after; at < Math.min(words.keys.length, after + WORDS_AFTER) && words.sentence[at] === sentence; at++) {
+  for (
+    let at = after;
+    at < Math.min(words.keys.length, after + WORDS_AFTER) && words.sentence[at] === sentence;
+    at++
+  ) {
     const key = words.keys[at];
     if (key === 'internal' || key === 'internally' || key === 'thermometer' || key === 'inside') return true;
   }

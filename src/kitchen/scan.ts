@@ -40,7 +40,8 @@ export function namedIn(words: Words, vocabulary: Vocabulary): Named[] {
 
 function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null {
   const implied = impliedFood(words, at);
-  if (implied !== null) return { start: at, end: at + 1, food: implied, entries: [], implied: true, group: null, made: false };
+  if (implied !== null)
+    return { start: at, end: at + 1, food: implied, entries: [], implied: true, group: null, made: false };
   // A word that is a food and a verb ("cream the butter", "season") is no food where it gives an order.
   if (verbAt(words, at) !== null) return null;
 
@@ -52,10 +53,20 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
   const longest = Math.max(food?.length ?? 0, listed?.length ?? 0, group?.length ?? 0);
   const madeLength = isMadeWord(keys, at, reach);
   if (longest === 0) {
-    return madeLength === 0 ? null : { start: at, end: at + madeLength, food: null, entries: [], implied: false, group: null, made: true };
+    return madeLength === 0
+      ? null
+      : { start: at, end: at + madeLength, food: null, entries: [], implied: false, group: null, made: true };
   }
   if (group !== null && group.length === longest && listed === null) {
-    return { start: at, end: at + longest, food: null, entries: [], implied: false, group: group.means, made: false };
+    return {
+      start: at,
+      end: at + longest,
+      food: null,
+      entries: [],
+      implied: false,
+      group: group.means,
+      made: false,
+    };
   }
   return {
     start: at,
@@ -70,13 +81,21 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
 
 /** "Combine all and simmer", "add all.": the word by itself. */
 function bareAll(words: Words, at: number): PhraseMatch | null {
-  if (words.keys[at] !== 'all' || at === 0 || words.before[at] !== '' || verbAt(words, at - 1) === null) return null;
+  if (words.keys[at] !== 'all' || at === 0 || words.before[at] !== '' || verbAt(words, at - 1) === null)
+    return null;
   const next = words.before[at + 1] === '' ? words.keys[at + 1] : undefined;
-  return next === undefined || next === 'and' || isWord(next, 'preposition') ? { length: 1, means: 'all' } : null;
+  return next === undefined || next === 'and' || isWord(next, 'preposition')
+    ? { length: 1, means: 'all' }
+    : null;
 }
 
 /** The food named at `at`; "beans and rice" is two listed foods before it is a dish. */
-function foodAcross(keys: readonly string[], at: number, reach: number, vocabulary: Vocabulary): FoodMatch | null {
+function foodAcross(
+  keys: readonly string[],
+  at: number,
+  reach: number,
+  vocabulary: Vocabulary,
+): FoodMatch | null {
   const food = foodAt(keys, at, reach);
   if (food === null || food.length < 3) return food;
   const and = keys.indexOf('and', at);
@@ -87,7 +106,11 @@ function foodAcross(keys: readonly string[], at: number, reach: number, vocabula
 /** Where the run of words ends that nothing parts from word `at`: names do not reach over a comma, a bracket or a number. */
 function sameStretch(words: Words, at: number): number {
   let end = at + 1;
-  while (end < words.keys.length && words.before[end] === '' && words.at[end]! - words.at[end - 1]! <= (words.words[end]!.hyphenated ? 2 : 1)) {
+  while (
+    end < words.keys.length &&
+    words.before[end] === '' &&
+    words.at[end]! - words.at[end - 1]! <= (words.words[end]!.hyphenated ? 2 : 1)
+  ) {
     end++;
     if (end - at > 8) break;
   }
@@ -101,7 +124,11 @@ function impliedFood(words: Words, at: number): Food | null {
   if (match === null || implied === undefined) return null;
   if (match.form === 'base') {
     const next = words.keys[at + 1];
-    const orders = verbAt(words, at) !== null && words.before[at + 1] === '' && next !== undefined && isWord(next, 'object');
+    const orders =
+      verbAt(words, at) !== null &&
+      words.before[at + 1] === '' &&
+      next !== undefined &&
+      isWord(next, 'object');
     return orders ? foodNamed(implied) : null;
   }
   // "Salted butter" names a food of its own, which the larder knows as one.

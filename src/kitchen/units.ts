@@ -2,17 +2,14 @@
 import type { Listing } from '../anatomy/types.js';
 import { readText } from '../grammar/text.js';
 import type { Extent, ListedFood, Measure } from '../grammar/types.js';
-import { foodNamed, isKindOf } from '../larder/foods.js';
-import { phraseAt, wordsOfClass } from '../larder/kitchen-words.js';
+import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
+import { phraseAt } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
-import type { Food } from '../larder/types.js';
 import { unitById } from '../larder/units.js';
 
-const [MASS, MASS_PLURAL, COUNTABLE] = (['mass', 'mass-plural', 'countable'] as const).map((is) =>
-  wordsOfClass(is)
-    .map(foodNamed)
-    .filter((food): food is Food => food !== null),
-) as [Food[], Food[], Food[]];
+const MASS = foodsOfClass('mass');
+const MASS_PLURAL = foodsOfClass('mass-plural');
+const COUNTABLE = foodsOfClass('countable');
 /** Nobody counts out as many pieces: a number from here on has lost its unit. */
 const TOO_MANY_TO_COUNT = 60;
 
@@ -20,15 +17,18 @@ const TOO_MANY_TO_COUNT = 60;
 export function lacksUnit(listing: Listing): Measure | null {
   const [measure] = listing.line.measures;
   const [food] = listing.line.foods;
-  if (measure === undefined || food === undefined || measure.unit !== null || measure.share || measure.pack !== null) return null;
+  if (
+    measure === undefined ||
+    food === undefined ||
+    measure.unit !== null ||
+    measure.share ||
+    measure.pack !== null
+  )
+    return null;
   if (measure.equals.length > 0 || listing.line.dimensions.length > 0 || food.form !== null) return null;
   if (measure.amount.low.gte(TOO_MANY_TO_COUNT)) return measure;
-  if (isOfClass(food, COUNTABLE) || !isOfClass(food, MASS)) return null;
-  return !isPlural(food) || isOfClass(food, MASS_PLURAL) ? measure : null;
-}
-
-function isOfClass(food: ListedFood, kinds: readonly Food[]): boolean {
-  return food.row !== null && kinds.some((kind) => isKindOf(food.row!, kind));
+  if (isAnyOf(food.row, COUNTABLE) || !isAnyOf(food.row, MASS)) return null;
+  return !isPlural(food) || isAnyOf(food.row, MASS_PLURAL) ? measure : null;
 }
 
 function isPlural(food: ListedFood): boolean {
@@ -43,10 +43,18 @@ export function unclearAmount(listing: Listing): Extent | null {
   const [measure] = line.measures;
   if (measure !== undefined) {
     const unit = measure.unit === null ? null : unitById(measure.unit);
-    const sized = measure.pack !== null || measure.equals.length > 0 || line.dimensions.length > 0 || line.measures.length > 1;
+    const sized =
+      measure.pack !== null ||
+      measure.equals.length > 0 ||
+      line.dimensions.length > 0 ||
+      line.measures.length > 1;
     return unit?.unclear === true && !sized ? measure : null;
   }
   const words = readText(line.text).filter((item) => item.kind === 'word');
-  const some = phraseAt(words.map((word) => word.key), 0, 'unclear-amount');
+  const some = phraseAt(
+    words.map((word) => word.key),
+    0,
+    'unclear-amount',
+  );
   return some === null ? null : { start: words[0]!.start, end: words[some.length - 1]!.end };
 }

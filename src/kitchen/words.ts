@@ -110,21 +110,34 @@ function joined(words: Words, at: number): TechniqueMatch | null {
 /** "A baking sheet", "cooking spray", "the simmering pot": an -ing form that describes what follows. */
 function isAttribute(words: Words, at: number): boolean {
   if (isWord(words.keys[at - 1], 'before-noun') && words.before[at] === '') return true;
-  return (foodAt(words.keys, at)?.length ?? 0) > 1 || (words.before[at + 1] === '' && vesselAt(words.keys, at + 1) !== null) || (vesselAt(words.keys, at)?.length ?? 0) > 1;
+  return (
+    (foodAt(words.keys, at)?.length ?? 0) > 1 ||
+    (words.before[at + 1] === '' && vesselAt(words.keys, at + 1) !== null) ||
+    (vesselAt(words.keys, at)?.length ?? 0) > 1
+  );
 }
 
 /** Whether the word before leaves room for a verb: no article, number, preposition or adjective. */
 function standsAsVerb(words: Words, at: number): boolean {
   // "A grill pan", "the stew pot": the verb's name belongs to the pan.
-  if (words.before[at + 1] === '' && vesselAt(words.keys, at + 1) !== null && vesselAt(words.keys, at) !== null) return false;
+  if (
+    words.before[at + 1] === '' &&
+    vesselAt(words.keys, at + 1) !== null &&
+    vesselAt(words.keys, at) !== null
+  )
+    return false;
   if (opens(words, at)) return true;
   // A number counts what follows; a time does not: "after 2 minutes add".
   const gap = words.items[words.at[at]! - 1]!;
-  if (words.before[at] === '' && gap.kind !== 'word' && gap.kind !== 'point') return gap.kind === 'duration' || gap.kind === 'temperature';
+  if (words.before[at] === '' && gap.kind !== 'word' && gap.kind !== 'point')
+    return gap.kind === 'duration' || gap.kind === 'temperature';
   const previous = words.keys[at - 1]!;
   if (isWord(previous, 'before-noun') || isWord(previous, 'adjective')) return false;
   // "Buttered toast", "whipped cream": after a participle a word that can be a food is one.
-  return techniqueOf(previous)?.form !== 'past' || (foodAt(words.keys, at) === null && phraseAt(words.keys, at, 'made') === null);
+  return (
+    techniqueOf(previous)?.form !== 'past' ||
+    (foodAt(words.keys, at) === null && phraseAt(words.keys, at, 'made') === null)
+  );
 }
 
 /** Whether a word that may be a food gives an order all the same: "cream the butter", "and roast at 400°F", "season." */
@@ -156,7 +169,8 @@ function opens(words: Words, at: number): boolean {
 function endsFoodList(words: Words, at: number): boolean {
   const joining = words.keys[at - 1] === 'and' || words.keys[at - 1] === 'or';
   const last = joining ? at - 2 : at - 1;
-  if (last < 0 || words.sentence[last] !== words.sentence[at] || (!joining && words.before[at] !== ',')) return false;
+  if (last < 0 || words.sentence[last] !== words.sentence[at] || (!joining && words.before[at] !== ','))
+    return false;
   // "Rub with the salt, and roast": a comma before "and" closes the list.
   return words.before[at - 1] !== ',' || !joining ? foodAt(words.keys, last) !== null : false;
 }
@@ -174,7 +188,11 @@ export function governingVerb(words: Words, at: number): Technique | null {
     const verb = verbAt(words, index);
     if (verb !== null) return verb;
   }
-  for (let index = at + 1; index < words.words.length && index < at + LONGEST_CLAUSE && words.sentence[index] === words.sentence[at]; index++) {
+  for (
+    let index = at + 1;
+    index < words.words.length && index < at + LONGEST_CLAUSE && words.sentence[index] === words.sentence[at];
+    index++
+  ) {
     const match = techniqueOf(words.keys[index]!);
     if (match !== null && match.form === 'past') return match.technique;
   }
@@ -189,9 +207,17 @@ export function unknownOrder(words: Words, at: number): string | null {
   const first = words.opening[at]!;
   const word = words.keys[first]!;
   const next = words.keys[first + 1];
-  if (first === at || next === undefined || words.before[first + 1] !== '' || !isWord(next, 'order-opening')) return null;
-  const isKnown = isWord(word, 'before-noun') || isWord(word, 'subject') || isWord(word, 'preposition') || isWord(word, 'adjective') || isWord(word, 'until');
-  return isKnown || foodAt(words.keys, first) !== null || word.endsWith('ly') || word.endsWith('ing') ? null : word;
+  if (first === at || next === undefined || words.before[first + 1] !== '' || !isWord(next, 'order-opening'))
+    return null;
+  const isKnown =
+    isWord(word, 'before-noun') ||
+    isWord(word, 'subject') ||
+    isWord(word, 'preposition') ||
+    isWord(word, 'adjective') ||
+    isWord(word, 'until');
+  return isKnown || foodAt(words.keys, first) !== null || word.endsWith('ly') || word.endsWith('ing')
+    ? null
+    : word;
 }
 
 const FURTHEST_MEASURE = 5;
@@ -211,7 +237,14 @@ export function measureOf(words: Words, start: number, end: number): Measure | n
 }
 
 function mayStandBetween(key: string): boolean {
-  if (key === 'of' || isWord(key, 'adjective') || isWord(key, 'referring') || isWord(key, 'rest-word') || isWord(key, 'extra-word')) return true;
+  if (
+    key === 'of' ||
+    isWord(key, 'adjective') ||
+    isWord(key, 'referring') ||
+    isWord(key, 'rest-word') ||
+    isWord(key, 'extra-word')
+  )
+    return true;
   const match = techniqueOf(key);
   return (match !== null && match.form === 'past') || key.endsWith('ly');
 }

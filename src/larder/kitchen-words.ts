@@ -9,6 +9,7 @@ export type KitchenWordClass =
   | 'made'
   | 'product'
   | 'wide'
+  | 'seasoned-with'
   | 'baked'
   | 'subject'
   | 'bringing'
@@ -75,12 +76,18 @@ for (const row of larder.kitchenWords) {
 }
 
 /** The longest phrase of that class that begins at `words[at]` and ends before `end` (folded keys). */
-export function phraseAt(words: readonly string[], at: number, is: KitchenWordClass, end = words.length): PhraseMatch | null {
+export function phraseAt(
+  words: readonly string[],
+  at: number,
+  is: KitchenWordClass,
+  end = words.length,
+): PhraseMatch | null {
   const entries = at < end ? byFirst.get(words[at]!) : undefined;
   if (entries === undefined) return null;
   for (const entry of entries) {
     if (entry.is !== is || at + entry.words.length > end) continue;
-    if (entry.words.every((word, index) => words[at + index] === word)) return { length: entry.words.length, means: entry.means };
+    if (entry.words.every((word, index) => words[at + index] === word))
+      return { length: entry.words.length, means: entry.means };
   }
   return null;
 }

@@ -22,6 +22,11 @@ export type ListingClass =
   | 'aside'
   | 'filler'
   | 'vague-amount'
+  | 'part'
+  | 'total'
+  | 'less'
+  | 'reading-before'
+  | 'reading-then'
   | 'oven-before'
   | 'oven-then'
   | 'oven-after';

@@ -2,7 +2,18 @@
 import pluralize from 'pluralize';
 
 // Words of the kitchen that end like plurals and are none, or whose regular singular is wrong.
-for (const word of ['molasses', 'hummus', 'couscous', 'asparagus', 'swiss', 'bias', 'citrus', 'haggis', 'focus', 'us']) {
+for (const word of [
+  'molasses',
+  'hummus',
+  'couscous',
+  'asparagus',
+  'swiss',
+  'bias',
+  'citrus',
+  'haggis',
+  'focus',
+  'us',
+]) {
   pluralize.addUncountableRule(word);
 }
 pluralize.addSingularRule(/^(chive|olive|clove|endive|glove|stove|sleeve|curve|half-halve)s$/i, '$1');
@@ -14,7 +25,9 @@ const singulars = new Map<string, string>();
 /** The form in which a word is compared: lower case, no accents, no apostrophes, hyphens or spaces. */
 export function fold(text: string): string {
   const lower = text.toLowerCase();
-  const plain = isAscii(lower) ? lower : lower.normalize('NFD').replace(MARKS, '').replaceAll('œ', 'oe').replaceAll('ß', 'ss');
+  const plain = isAscii(lower)
+    ? lower
+    : lower.normalize('NFD').replace(MARKS, '').replaceAll('œ', 'oe').replaceAll('ß', 'ss');
   return plain.replace(JOINTS, '');
 }
 

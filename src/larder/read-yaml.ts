@@ -11,7 +11,9 @@ export function readTables(folder: URL): Tables {
     if (!Array.isArray(value)) throw new Error(`larder: ${file} must be a sequence of rows`);
     return value;
   };
-  const foodFiles = readdirSync(new URL('foods/', folder)).filter((file) => file.endsWith('.yaml')).sort();
+  const foodFiles = readdirSync(new URL('foods/', folder))
+    .filter((file) => file.endsWith('.yaml'))
+    .sort();
   const result = tables.safeParse({
     foods: foodFiles.flatMap((file) => rows(`foods/${file}`)),
     units: rows('units.yaml'),
@@ -36,13 +38,18 @@ function checkNames(data: Tables): void {
   for (const food of data.foods) {
     for (const name of [food.name, ...food.also]) {
       const holder = known.get(fold(name));
-      if (holder !== undefined && holder !== food.name) throw new Error(`larder: "${name}" stands in "${food.name}" and in "${holder}"`);
+      if (holder !== undefined && holder !== food.name)
+        throw new Error(`larder: "${name}" stands in "${food.name}" and in "${holder}"`);
       known.set(fold(name), food.name);
     }
   }
   const names = new Set(data.foods.map((food) => food.name));
   for (const food of data.foods) {
-    for (const other of [...food.kinds, ...food.from]) {
+    for (const other of [
+      ...food.kinds,
+      ...food.from,
+      ...(food.uncounted === undefined ? [] : [food.uncounted]),
+    ]) {
       if (!names.has(other)) throw new Error(`larder: "${food.name}" refers to "${other}", which is no food`);
     }
   }

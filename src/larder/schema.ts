@@ -29,6 +29,8 @@ export const foodRow = z.strictObject({
   from: names,
   /** Names a class without telling the food. */
   generic: z.boolean().default(false),
+  /** The food that the bare word means where it is not counted: "pepper" in "salt and pepper". */
+  uncounted: name.optional(),
   /** An animal food eaten as bought. */
   ready: z.boolean().default(false),
   /** A finished dish rather than an ingredient. */
@@ -37,7 +39,16 @@ export const foodRow = z.strictObject({
   source,
 });
 
-export const unitKinds = ['volume', 'mass', 'length', 'time', 'temperature', 'container', 'piece', 'vague'] as const;
+export const unitKinds = [
+  'volume',
+  'mass',
+  'length',
+  'time',
+  'temperature',
+  'container',
+  'piece',
+  'vague',
+] as const;
 
 export const unitRow = z.strictObject({
   /** Singular, in full, words joined by hyphens: "fluid-ounce". */
@@ -76,7 +87,26 @@ export const techniqueRow = z.strictObject({
   ends: z.boolean().default(false),
   /** What the verb does with what it names. */
   does: z.array(
-    z.enum(['add', 'cut', 'combine', 'season', 'coat', 'garnish', 'heat', 'dry-heat', 'chill', 'rest', 'remove', 'drain', 'serve', 'shape', 'fill', 'prepare', 'oven', 'hold']),
+    z.enum([
+      'add',
+      'cut',
+      'combine',
+      'season',
+      'coat',
+      'garnish',
+      'heat',
+      'dry-heat',
+      'chill',
+      'rest',
+      'remove',
+      'drain',
+      'serve',
+      'shape',
+      'fill',
+      'prepare',
+      'oven',
+      'hold',
+    ]),
   ),
   source,
 });

@@ -1,18 +1,20 @@
 /** Reads a manuscript: every file into recipes, every rule over them, the marks stetted and put in order. */
-import type { Recipe } from '../anatomy/types.js';
+
+import { rules } from '../../rules/index.js';
+import type { Finding, Mark, Rule, Weight } from '../../rules/rule.js';
 import { readContents } from '../anatomy/contents.js';
+import type { Recipe } from '../anatomy/types.js';
 import { readDish } from '../kitchen/dish.js';
 import type { Book, Dish } from '../kitchen/types.js';
 import { openPage } from '../manuscript/page.js';
 import type { Page, SourceFile } from '../manuscript/types.js';
-import { rules } from '../../rules/index.js';
-import type { Finding, Mark, Rule, Weight } from '../../rules/rule.js';
 import { applyStets } from './stets.js';
 import type { Reading, ReadingOptions } from './types.js';
 
 /** Everything that can be said of the texts. Never fails on a text; files are read in the order given. */
 export function readManuscript(files: readonly SourceFile[], options: ReadingOptions = {}): Reading {
-  const chosen = options.only === undefined ? rules : rules.filter((rule) => options.only!.includes(rule.name));
+  const chosen =
+    options.only === undefined ? rules : rules.filter((rule) => options.only!.includes(rule.name));
   const pages: Page[] = [];
   const dishes: Dish[] = [];
   const unclear: Book['unclear'][number][] = [];
@@ -49,7 +51,11 @@ function titleOf(recipe: Recipe): string | null {
 function settle(pages: readonly Page[], dishes: readonly Dish[], marks: readonly Mark[]): Reading {
   const order = new Map(pages.map((page, index) => [page.path, index]));
   const sorted = [...marks].sort(
-    (a, b) => order.get(a.file)! - order.get(b.file)! || a.span.start - b.span.start || a.span.end - b.span.end || compare(a.rule, b.rule),
+    (a, b) =>
+      order.get(a.file)! - order.get(b.file)! ||
+      a.span.start - b.span.start ||
+      a.span.end - b.span.end ||
+      compare(a.rule, b.rule),
   );
   const { standing, stetted } = applyStets(pages, sorted);
   const counts: Record<Weight, number> = { fault: 0, query: 0, note: 0 };

@@ -6,7 +6,9 @@ const folder = '../shared/corpus/public-domain';
 const files = corpusIn(folder);
 
 if (files === null) {
-  console.log(`accuracy: the corpus is missing at ${folder}; the labelled listings and the planted faults were skipped`);
+  console.log(
+    `accuracy: the corpus is missing at ${folder}; the labelled listings and the planted faults were skipped`,
+  );
 } else {
   const score = scoreListings(folder);
   console.log(`labelled listings: ${JSON.stringify({ ...score, misses: undefined })}`);

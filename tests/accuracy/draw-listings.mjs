@@ -1,8 +1,8 @@
 // Knows how the 300 ingredient lines of the accuracy measurement were drawn: at
 // random, with a fixed seed, from the measured lines of a folder of recipes.
 // Usage: node draw-listings.mjs FOLDER; prints `file<TAB>line`, lines from 1.
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 
 const SEED = 20240229;
 const SAMPLE_LINES = 300;
@@ -13,7 +13,7 @@ const MEASURED = /^\s*[-*+]\s+[*_]*(?:(?:~|about\b|around\b|approx(?:imately)?\b
 
 const folder = process.argv[2];
 if (folder === undefined) {
-  console.error("Name the folder of recipes: node draw-listings.mjs FOLDER");
+  console.error('Name the folder of recipes: node draw-listings.mjs FOLDER');
   process.exit(2);
 }
 const random = mulberry32(SEED);
@@ -23,14 +23,16 @@ for (const { file, line } of drawn) console.log(`${file}\t${line}`);
 function measuredLines(root) {
   const found = [];
   // The names are sorted so that the draw does not depend on the file system.
-  const files = readdirSync(root, { recursive: true }).map((name) => name.replaceAll("\\", "/"));
-  for (const file of files.filter((name) => name.endsWith(".md")).sort()) {
+  const files = readdirSync(root, { recursive: true }).map((name) => name.replaceAll('\\', '/'));
+  for (const file of files.filter((name) => name.endsWith('.md')).sort()) {
     let inside = false;
-    readFileSync(join(root, file), "utf8").split(/\r?\n/).forEach((text, index) => {
-      if (SECTION.test(text)) inside = true;
-      else if (SECTION_END.test(text)) inside = false;
-      else if (inside && MEASURED.test(text)) found.push({ file, line: index + 1 });
-    });
+    readFileSync(join(root, file), 'utf8')
+      .split(/\r?\n/)
+      .forEach((text, index) => {
+        if (SECTION.test(text)) inside = true;
+        else if (SECTION_END.test(text)) inside = false;
+        else if (inside && MEASURED.test(text)) found.push({ file, line: index + 1 });
+      });
   }
   return found;
 }

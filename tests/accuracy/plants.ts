@@ -31,11 +31,14 @@ function namedListing(dish: Dish) {
       listing.line.foods[0]!.row !== null &&
       !listing.line.foods[0]!.row.generic &&
       listing.line.measures.length === 1 &&
-      dish.uses[listing.index]!.some((use) => !use.group && use.listings.length === 1 && use.food === listing.line.foods[0]!.row),
+      dish.uses[listing.index]!.some(
+        (use) => !use.group && use.listings.length === 1 && use.food === listing.line.foods[0]!.row,
+      ),
   );
 }
 
-const cut = (text: string, start: number, end: number, put = ''): string => text.slice(0, start) + put + text.slice(end);
+const cut = (text: string, start: number, end: number, put = ''): string =>
+  text.slice(0, start) + put + text.slice(end);
 
 /** From the start of the listing's line to the end of it, with the line break. */
 function lineOf(file: SourceFile, offset: number): [number, number] {
@@ -51,13 +54,20 @@ const planters: Record<string, Planter> = {
     const food = listing.line.foods[0]!.row!;
     const others = dish.recipe.listings.filter((other) => other !== listing);
     // Where another listing serves the same mention, taking one out leaves no fault.
-    if (others.some((other) => dish.mentions.some((m) => m.listings.includes(other) && m.listings.includes(listing)))) return null;
+    if (
+      others.some((other) =>
+        dish.mentions.some((m) => m.listings.includes(other) && m.listings.includes(listing)),
+      )
+    )
+      return null;
     const span = listing.passage.span();
     return {
       kind: 'listing taken out',
       text: cut(file.text, ...lineOf(file, span.start)),
       rule: 'unlisted-ingredient',
-      isIt: (mark) => mark.subject === food.name || file.text.slice(span.start, span.end).toLowerCase().includes(mark.subject),
+      isIt: (mark) =>
+        mark.subject === food.name ||
+        file.text.slice(span.start, span.end).toLowerCase().includes(mark.subject),
     };
   },
   'listing added': (dish, file) => {
@@ -68,7 +78,12 @@ const planters: Record<string, Planter> = {
     if (bullet === undefined) return null;
     return {
       kind: 'listing added',
-      text: cut(file.text, end, end, `${file.text[end - 1] === '\n' ? '' : '\n'}${bullet}3 tablespoons capers\n`),
+      text: cut(
+        file.text,
+        end,
+        end,
+        `${file.text[end - 1] === '\n' ? '' : '\n'}${bullet}3 tablespoons capers\n`,
+      ),
       rule: 'unused-ingredient',
       isIt: (mark) => mark.subject === 'caper',
     };
@@ -77,7 +92,10 @@ const planters: Record<string, Planter> = {
   'amount restated, less': (dish, file) => restated(dish, file, 'amount restated, less', 0.25),
   'food renamed': (dish, file) => {
     const listing = namedListing(dish);
-    const use = listing === undefined ? undefined : dish.uses[listing.index]!.find((each) => !each.group && each.food === listing.line.foods[0]!.row);
+    const use =
+      listing === undefined
+        ? undefined
+        : dish.uses[listing.index]!.find((each) => !each.group && each.food === listing.line.foods[0]!.row);
     if (use === undefined) return null;
     const span = dish.recipe.steps[use.step]!.passage.span(use.start, use.end);
     return {
@@ -88,7 +106,9 @@ const planters: Record<string, Planter> = {
     };
   },
   'range reversed': (dish, file) => {
-    const step = dish.steps.find((each) => each.items.some((item) => item.kind === 'duration' && item.seconds !== null));
+    const step = dish.steps.find((each) =>
+      each.items.some((item) => item.kind === 'duration' && item.seconds !== null),
+    );
     if (step === undefined) return null;
     const item = step.items.find((each) => each.kind === 'duration' && each.seconds !== null)!;
     const span = step.step.passage.span(item.start, item.end);
@@ -101,7 +121,9 @@ const planters: Record<string, Planter> = {
   },
   'scale dropped': (dish, file) => {
     for (const step of dish.steps) {
-      const item = step.items.find((each) => each.kind === 'temperature' && each.scale !== null && each.scale !== 'gas');
+      const item = step.items.find(
+        (each) => each.kind === 'temperature' && each.scale !== null && each.scale !== 'gas',
+      );
       if (item?.kind !== 'temperature') continue;
       const span = step.step.passage.span(item.start, item.end);
       return {
@@ -119,7 +141,12 @@ const planters: Record<string, Planter> = {
     const span = stated.passage.span();
     const [start, end] = lineOf(file, span.start);
     if (span.end > end) return null;
-    return { kind: 'yield taken out', text: cut(file.text, start, end), rule: 'yield-absent', isIt: () => true };
+    return {
+      kind: 'yield taken out',
+      text: cut(file.text, start, end),
+      rule: 'yield-absent',
+      isIt: () => true,
+    };
   },
   'placeholder left': (dish, file) => {
     const step = dish.recipe.steps[0];
@@ -150,18 +177,39 @@ function restated(dish: Dish, file: SourceFile, kind: string, factor: number): P
   for (const listing of dish.recipe.listings) {
     const [measure] = listing.line.measures;
     const food = listing.line.foods[0];
-    if (measure?.unit == null || food?.row == null || listing.line.foods.length > 1 || measure.share || measure.plus.length > 0) continue;
+    if (
+      measure?.unit == null ||
+      food?.row == null ||
+      listing.line.foods.length > 1 ||
+      measure.share ||
+      measure.plus.length > 0
+    )
+      continue;
     if (listing.line.toTaste || listing.line.asNeeded || listing.line.divided) continue;
     const uses = dish.uses[listing.index]!;
     const use = uses[0];
     // One plain use, so that a smaller amount cannot be a part.
-    if (uses.length !== 1 || use === undefined || use.group || use.measure !== null || use.determiner !== null || use.listings.length > 1 || use.food === null) continue;
+    if (
+      uses.length !== 1 ||
+      use === undefined ||
+      use.group ||
+      use.measure !== null ||
+      use.determiner !== null ||
+      use.listings.length > 1 ||
+      use.food === null
+    )
+      continue;
     const amount = measure.amount.high.mul(factor);
     const span = dish.recipe.steps[use.step]!.passage.span(use.start, use.end);
     const words = file.text.slice(span.start, span.end);
     return {
       kind,
-      text: cut(file.text, span.start, span.end, `${amount.toFraction(true)} ${measure.unit.replace('-', ' ')} ${words}`),
+      text: cut(
+        file.text,
+        span.start,
+        span.end,
+        `${amount.toFraction(true)} ${measure.unit.replace('-', ' ')} ${words}`,
+      ),
       rule: 'amount-disagreement',
       isIt: (mark) => mark.span.start === span.start,
     };
@@ -178,7 +226,8 @@ export function countPlants(files: readonly SourceFile[]): Map<string, PlantCoun
     if (dish === undefined || before.dishes.length > 1) continue;
     for (const [kind, planter] of Object.entries(planters)) {
       const plant = planter(dish, file);
-      if (plant === null || before.marks.some((mark) => mark.rule === plant.rule && plant.isIt(mark))) continue;
+      if (plant === null || before.marks.some((mark) => mark.rule === plant.rule && plant.isIt(mark)))
+        continue;
       const count = counts.get(kind) ?? { planted: 0, caught: 0, missed: [] };
       counts.set(kind, count);
       count.planted++;

@@ -15,7 +15,9 @@ else await report();
 
 /** The corpus, repeated until there are about as many recipes as asked for. */
 function load(recipes) {
-  const files = readdirSync(corpus).filter((file) => file.endsWith('.md')).map((file) => ({ path: file, text: readFileSync(`${corpus}/${file}`, 'utf8') }));
+  const files = readdirSync(corpus)
+    .filter((file) => file.endsWith('.md'))
+    .map((file) => ({ path: file, text: readFileSync(`${corpus}/${file}`, 'utf8') }));
   return Array.from({ length: recipes }, (_, index) => {
     const file = files[index % files.length];
     return { path: `${Math.floor(index / files.length)}/${file.path}`, text: file.text };
@@ -34,13 +36,17 @@ async function readOnce(files) {
   const start = performance.now();
   const reading = readManuscript(files);
   const time = performance.now() - start;
-  if (process.argv[2] === 'read') console.log(JSON.stringify({ time, peak: process.resourceUsage().maxRSS / 1024, marks: reading.marks.length }));
+  if (process.argv[2] === 'read')
+    console.log(
+      JSON.stringify({ time, peak: process.resourceUsage().maxRSS / 1024, marks: reading.marks.length }),
+    );
   return time;
 }
 
 async function report() {
   const files = load(251);
-  const cold = (what) => median(Array.from({ length: 5 }, () => timed(() => spawnSync(process.execPath, [self, what, '251']))));
+  const cold = (what) =>
+    median(Array.from({ length: 5 }, () => timed(() => spawnSync(process.execPath, [self, what, '251']))));
   const [coldParse, coldRead] = [cold('parse'), cold('read')];
   const warm = { parse: [], read: [] };
   for (let round = 0; round < 12; round++) {
@@ -53,8 +59,12 @@ async function report() {
   console.log(row('warm', warmParse, warmRead));
   console.log('\nrecipes   read (ms)   ms a recipe   peak memory (MB)');
   for (const recipes of [250, 500, 1000, 2500, 5000]) {
-    const { time, peak } = JSON.parse(spawnSync(process.execPath, [self, 'read', String(recipes)], { encoding: 'utf8' }).stdout);
-    console.log(`${String(recipes).padStart(7)}${time.toFixed(0).padStart(12)}${(time / recipes).toFixed(2).padStart(14)}${peak.toFixed(0).padStart(19)}`);
+    const { time, peak } = JSON.parse(
+      spawnSync(process.execPath, [self, 'read', String(recipes)], { encoding: 'utf8' }).stdout,
+    );
+    console.log(
+      `${String(recipes).padStart(7)}${time.toFixed(0).padStart(12)}${(time / recipes).toFixed(2).padStart(14)}${peak.toFixed(0).padStart(19)}`,
+    );
   }
 }
 

@@ -6,29 +6,79 @@ const means = (listings: string[], step: string, title?: string) => meanings(dis
 
 describe('a mention is', () => {
   it.each<[string, string[], string, string[]]>([
-    ['the olive oil of the list when it is the only oil', ['2 tablespoons olive oil', '1 leek'], 'Fry the leek in the oil until soft.', ['leek = leek', 'oil = olive oil']],
-    ['the Parmesan when it says "the cheese"', ['1 cup grated Parmesan', '8 ounces spaghetti'], 'Toss the pasta with the cheese.', ['pasta = spaghetti', 'cheese = parmesan']],
-    ['a listed food by its last word alone', ['2 pounds Yukon Gold potatoes'], 'Mash the potatoes until smooth.', ['potatoes = yukon gold potato']],
-    ['a food that no table knows, by the words of the list', ['2 tablespoons brindle paste', '1 egg'], 'Beat the egg with the brindle paste.', ['egg = egg', 'brindle paste = brindle paste']],
-    ['the juice of a listed lemon', ['1 lemon', '1 egg'], 'Beat the lemon juice with the egg white.', ['lemon juice = lemon', 'egg white = egg']],
-    ['a chicken thigh when the list says chicken', ['1 chicken', '1 onion'], 'Brown the chicken thighs with the onion.', ['chicken thighs = chicken', 'onion = onion']],
-    ['the same food under its other name', ['4 scallions', '1 egg'], 'Beat the egg with the green onions.', ['egg = egg', 'green onions = scallion']],
+    [
+      'the olive oil of the list when it is the only oil',
+      ['2 tablespoons olive oil', '1 leek'],
+      'Fry the leek in the oil until soft.',
+      ['leek = leek', 'oil = olive oil'],
+    ],
+    [
+      'the Parmesan when it says "the cheese"',
+      ['1 cup grated Parmesan', '8 ounces spaghetti'],
+      'Toss the pasta with the cheese.',
+      ['pasta = spaghetti', 'cheese = parmesan'],
+    ],
+    [
+      'a listed food by its last word alone',
+      ['2 pounds Yukon Gold potatoes'],
+      'Mash the potatoes until smooth.',
+      ['potatoes = yukon gold potato'],
+    ],
+    [
+      'a food that no table knows, by the words of the list',
+      ['2 tablespoons brindle paste', '1 egg'],
+      'Beat the egg with the brindle paste.',
+      ['egg = egg', 'brindle paste = brindle paste'],
+    ],
+    [
+      'the juice of a listed lemon',
+      ['1 lemon', '1 egg'],
+      'Beat the lemon juice with the egg white.',
+      ['lemon juice = lemon', 'egg white = egg'],
+    ],
+    [
+      'a chicken thigh when the list says chicken',
+      ['1 chicken', '1 onion'],
+      'Brown the chicken thighs with the onion.',
+      ['chicken thighs = chicken', 'onion = onion'],
+    ],
+    [
+      'the same food under its other name',
+      ['4 scallions', '1 egg'],
+      'Beat the egg with the green onions.',
+      ['egg = egg', 'green onions = scallion'],
+    ],
   ])('%s', (_, listings, step, expected) => {
     expect(means(listings, step)).toEqual(expected);
   });
 
   it('is not the butter when it says peanut butter, nor the chicken when it says chicken stock', () => {
-    expect(means(['1 cup butter', '1 chicken'], 'Stir the peanut butter into the chicken stock.')).toEqual(['peanut butter = ?', 'chicken stock = ?']);
+    expect(means(['1 cup butter', '1 chicken'], 'Stir the peanut butter into the chicken stock.')).toEqual([
+      'peanut butter = ?',
+      'chicken stock = ?',
+    ]);
   });
 });
 
 describe('a word that looks like a food is told apart when', () => {
   it.each<[string, string, string[]]>([
     ['it names a tool', 'Spread the egg with a butter knife, next to the rice cooker.', ['egg = egg']],
-    ['it only gives a size', 'Beat the egg with a piece of leek the size of a walnut.', ['egg = egg', 'leek = leek', 'walnut (aside)']],
+    [
+      'it only gives a size',
+      'Beat the egg with a piece of leek the size of a walnut.',
+      ['egg = egg', 'leek = leek', 'walnut (aside)'],
+    ],
     ['it is a verb', 'Cream the butter and season the leek.', ['butter = butter', 'leek = leek']],
-    ['it is a color or a shape', 'Roll the butter into pea-sized balls until honey-colored.', ['butter = butter', 'pea (aside)', 'balls (made)', 'honey (aside)']],
-    ['it names a mixture', 'Add the leek mixture to the egg.', ['leek = leek', 'mixture (made)', 'egg = egg']],
+    [
+      'it is a color or a shape',
+      'Roll the butter into pea-sized balls until honey-colored.',
+      ['butter = butter', 'pea (aside)', 'balls (made)', 'honey (aside)'],
+    ],
+    [
+      'it names a mixture',
+      'Add the leek mixture to the egg.',
+      ['leek = leek', 'mixture (made)', 'egg = egg'],
+    ],
   ])('%s', (_, step, expected) => {
     expect(means(['1 egg', '1 leek', '2 tablespoons butter'], step)).toEqual(expected);
   });
@@ -42,35 +92,39 @@ describe('a group takes', () => {
   const baking = ['2 cups flour', '1 teaspoon baking powder', '1/2 teaspoon salt', '1 cup milk', '2 eggs'];
 
   it('the dry ingredients', () => {
-    expect(means(baking, 'Whisk the dry ingredients.')).toEqual(['dry ingredients = flour, baking powder, salt']);
+    expect(means(baking, 'Whisk the dry ingredients.')).toEqual([
+      'dry ingredients = flour, baking powder, salt',
+    ]);
   });
 
   it('what no earlier step has used, when it says "remaining ingredients"', () => {
-    expect(meanings(dish(baking, ['Whisk the flour with the salt.', 'Stir in the remaining ingredients.']))).toEqual([
-      'flour = flour',
-      'salt = salt',
-      'remaining ingredients = baking powder, milk, egg',
-    ]);
+    expect(
+      meanings(dish(baking, ['Whisk the flour with the salt.', 'Stir in the remaining ingredients.'])),
+    ).toEqual(['flour = flour', 'salt = salt', 'remaining ingredients = baking powder, milk, egg']);
   });
 
   it('everything but what is excepted', () => {
-    expect(means(['1 cup rice', '2 cups stock', '1 bunch parsley'], 'Boil all the ingredients except the parsley until soft.')).toEqual([
-      'all the ingredients = rice, stock',
-      'parsley = parsley',
-    ]);
+    expect(
+      means(
+        ['1 cup rice', '2 cups stock', '1 bunch parsley'],
+        'Boil all the ingredients except the parsley until soft.',
+      ),
+    ).toEqual(['all the ingredients = rice, stock', 'parsley = parsley']);
   });
 
   it('the spices', () => {
-    expect(means(['1 onion', '1 teaspoon ground cumin', '1 teaspoon turmeric'], 'Stir the spices into the onion.')).toEqual([
-      'spices = ground cumin, turmeric',
-      'onion = onion',
-    ]);
+    expect(
+      means(['1 onion', '1 teaspoon ground cumin', '1 teaspoon turmeric'], 'Stir the spices into the onion.'),
+    ).toEqual(['spices = ground cumin, turmeric', 'onion = onion']);
   });
 });
 
 describe('an amount in the method', () => {
   it('belongs to the food behind it, over "of the" and its adjectives', () => {
-    const [oil] = dish(['3 tablespoons olive oil', '1 leek'], ['Warm 1 tablespoon of the olive oil.']).mentions;
+    const [oil] = dish(
+      ['3 tablespoons olive oil', '1 leek'],
+      ['Warm 1 tablespoon of the olive oil.'],
+    ).mentions;
     expect([oil!.measure?.amount.low.toFraction(), oil!.measure?.unit]).toEqual(['1', 'tablespoon']);
   });
 

@@ -15,7 +15,9 @@ for (const rule of rules) {
         const words = (own: boolean) =>
           marks
             .filter((mark) => (mark.rule === rule.name) === own)
-            .map((mark) => `${own ? '' : `${mark.rule}: `}${example.text.slice(mark.span.start, mark.span.end)}`);
+            .map(
+              (mark) => `${own ? '' : `${mark.rule}: `}${example.text.slice(mark.span.start, mark.span.end)}`,
+            );
         expect(words(true)).toEqual(example.marks);
         expect(words(false)).toEqual([]);
       });

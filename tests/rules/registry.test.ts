@@ -6,7 +6,9 @@ import { rules } from '../../rules/index.js';
 const folder = new URL('../../rules/', import.meta.url);
 const files = readdirSync(folder, { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
-  .flatMap((topic) => readdirSync(new URL(`${topic.name}/`, folder)).map((file) => `${topic.name}/${file.replace('.ts', '')}`));
+  .flatMap((topic) =>
+    readdirSync(new URL(`${topic.name}/`, folder)).map((file) => `${topic.name}/${file.replace('.ts', '')}`),
+  );
 
 it('every rule file is registered once, in the folder of its topic and under its own name', () => {
   expect(rules.map((rule) => `${rule.topic}/${rule.name}`).sort()).toEqual(files.sort());
@@ -22,5 +24,6 @@ it('every rule says why and by which source', () => {
 
 it('the README lists every rule with its weight', () => {
   const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
-  for (const rule of rules) expect(readme).toContain(`| \`${rule.name}\` | ${rule.weight} | ${rule.summary} |`);
+  for (const rule of rules)
+    expect(readme).toContain(`| \`${rule.name}\` | ${rule.weight} | ${rule.summary} |`);
 });
