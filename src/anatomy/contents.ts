@@ -1,5 +1,6 @@
 /** Reads what a page holds: its recipes, and the stretches that look like one but cannot be told apart. */
 import { readText } from '../grammar/text.js';
+import { headingKind } from '../larder/headings.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page, Span } from '../manuscript/types.js';
 import { instructs, LineJudge, startsWithAmount } from './language.js';
@@ -22,7 +23,53 @@ export function readContents(page: Page): Contents {
   );
   const taken = new Set(outlines.flatMap((outline) => outline.sections));
   const left = sections.filter((section) => !taken.has(section));
-  return { recipes, unclear: left.flatMap((section) => unclear(section) ?? []) };
+  const found = left.flatMap((section) => unclear(section) ?? []);
+  const unset = recipes.some((recipe) => recipe.listings.length > 0) ? null : unsetList(page, judge);
+  // A page is said to be unclear once for each reason, and what was not set as a list is the first of them.
+  return {
+    recipes,
+    unclear:
+      unset === null
+        ? found
+        : [
+            unset,
+            ...found.filter(({ span }) => span.end <= unset.span.start || span.start >= unset.span.end),
+          ],
+  };
+}
+
+/** The list of a page without one that stands where it is not read as text: in a block of code, or in the front matter. */
+function unsetList(page: Page, judge: LineJudge): Contents['unclear'][number] | null {
+  for (const { type, span } of page.blocks) {
+    if (type !== 'code') continue;
+    const lines = page.text.slice(span.start, span.end).split(/\r?\n/);
+    if (listsFoods(lines, judge))
+      return { span, why: 'the ingredients stand in a block of code, as indented lines do' };
+  }
+  const fields = page.front.filter(({ key }) =>
+    key.split(/[.[]/).some((word) => headingKind(word) === 'list'),
+  );
+  if (
+    !listsFoods(
+      fields.map(({ passage }) => passage.text),
+      judge,
+    )
+  )
+    return null;
+  const span: Span = { start: fields[0]!.passage.span().start, end: fields.at(-1)!.passage.span().end };
+  return { span, why: 'the ingredients stand in the front matter' };
+}
+
+const MOST_UNSET_LINES = 60;
+
+/** Whether at least two lines, and half of them, are amounts of foods. */
+function listsFoods(lines: readonly string[], judge: LineJudge): boolean {
+  const filled = lines
+    .map((line) => line.trim().replace(/^[-*•]\s+/, ''))
+    .filter((line) => line !== '')
+    .slice(0, MOST_UNSET_LINES);
+  const listed = filled.filter((line) => judge.kind(line) === 'amount').length;
+  return listed > 1 && listed * 2 >= filled.length;
 }
 
 function naming(outline: Outline, alone: boolean, frontTitle: Passage | undefined): Naming {

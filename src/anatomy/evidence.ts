@@ -5,6 +5,7 @@ import type { List, ListItem, Table } from '../manuscript/types.js';
 import { readFields } from './fields.js';
 import { instructs, type LineJudge, type LineKind, startsWithAmount, wordCount } from './language.js';
 import type { Content } from './sections.js';
+import { columnKind } from './tables.js';
 
 /** How sure it is: said by a heading, clear by its words, possible, or nothing of the kind. */
 export const NONE = 0;
@@ -22,9 +23,11 @@ export interface Evidence {
   readonly faint: boolean;
   /** Lines that list and lines that instruct stand mingled. */
   readonly mingled: boolean;
+  /** Whether it is one line alone, an amount of a food. */
+  readonly single: boolean;
 }
 
-const TEXT: Evidence = { list: NONE, method: NONE, bare: false, faint: false, mingled: false };
+const TEXT: Evidence = { list: NONE, method: NONE, bare: false, faint: false, mingled: false, single: false };
 const LIST_SAID: Evidence = { ...TEXT, list: SAID };
 const METHOD_SAID: Evidence = { ...TEXT, method: SAID };
 const METHOD_POSSIBLE: Evidence = { ...TEXT, method: POSSIBLE };
@@ -50,8 +53,10 @@ function belowListHeading(block: Content, judge: LineJudge): Evidence {
   }
   if (block.type === 'paragraph') {
     const text = block.passage.text;
-    if (wordCount(text) <= MOST_LONE_WORDS && !/[.!?:\n]/.test(text) && judge.kind(text) === 'food')
-      return LIST_SAID;
+    if (wordCount(text) <= MOST_LONE_WORDS && !/[.!?:\n]/.test(text)) {
+      const kind = judge.kind(text);
+      if (kind === 'food' || kind === 'amount') return LIST_SAID;
+    }
     const evidence = paragraphEvidence(block.passage, judge);
     return evidence.list > NONE ? LIST_SAID : evidence;
   }
@@ -102,6 +107,7 @@ function weighLines(texts: readonly string[], ordered: boolean, judge: LineJudge
   const listed = amount + food;
   if (instruction * 2 >= all && (ordered ? instruction >= listed : instruction > listed))
     return ordered ? METHOD_CLEAR : METHOD_POSSIBLE;
+  if (all === 1 && count.amount === 1 && !ordered) return { ...TEXT, list: POSSIBLE, single: true };
   if (all > 1 && listed * 3 >= all * 2) {
     const measured = texts.filter((text) =>
       judge.listing(text).measures.some((measure) => measure.unit !== null),
@@ -120,10 +126,12 @@ function weighLines(texts: readonly string[], ordered: boolean, judge: LineJudge
 const FEWEST_BARE = 3;
 
 function tableEvidence(table: Table, judge: LineJudge): Evidence {
-  const [header, ...rows] = table.rows;
-  if (header?.some((cell) => headingKind(cell.text) === 'list'))
+  const [header = [], ...rows] = table.rows;
+  const columns = header.map((cell) => columnKind(cell.text));
+  const listed = header.some((cell) => headingKind(cell.text) === 'list');
+  if (columns.includes('method')) return listed ? { ...TEXT, mingled: true } : METHOD_CLEAR;
+  if (listed || (columns.includes('food') && columns.includes('amount')))
     return { ...TEXT, list: CLEAR, bare: rows.length >= FEWEST_BARE };
-  if (header?.some((cell) => headingKind(cell.text) === 'method')) return METHOD_CLEAR;
   const evidence = weighLines(
     table.rows.map((row) =>
       row

@@ -1,8 +1,12 @@
 /** Reads the stated yield and times: labelled lines, bullets, cells and keys of the front matter. */
 import { readDuration, readYield } from '../grammar/yield.js';
 import { type HeadingKind, type Label, labelOf, longestLabel, startsLabel } from '../larder/headings.js';
+import { lexiconAt } from '../larder/lexicon.js';
+import { fold } from '../larder/names.js';
+import { techniqueOf } from '../larder/techniques.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { FrontField, Table } from '../manuscript/types.js';
+import { wordCount } from './language.js';
 import type { StatedTime, StatedYield, TimeKind } from './types.js';
 
 export interface Fields {
@@ -26,8 +30,16 @@ const known = new WeakMap<Passage, Fields | null>();
 
 function readParts(passage: Passage): Fields | null {
   const fields: Fields = { yields: [], times: [] };
-  for (const part of partsOf(passage)) if (!readField(part, fields)) return null;
-  return fields.yields.length + fields.times.length > 0 ? fields : null;
+  const barred = /[|•·●]/.test(passage.text);
+  let others = 0;
+  for (const part of partsOf(passage)) {
+    if (readField(part, fields)) continue;
+    // "Serves 8 | 30 min | Easy": beside values a word or two say something else.
+    if (!barred || wordCount(part.text) > 2 || /\d/.test(part.text)) return null;
+    others++;
+  }
+  const stated = fields.yields.length + fields.times.length;
+  return stated > others ? fields : null;
 }
 
 /** The yield that a sentence of running text states by its opening words: "Serves around 3 people." */
@@ -36,6 +48,7 @@ export function yieldSentence(passage: Passage): StatedYield | null {
     const sentence = passage.slice(match.index, match.index + match[0].length).trim();
     const open = openLabel(sentence.text);
     if (open === null || open.label.is !== 'yield' || sentence.text.length > LONGEST_LINE) continue;
+    if (isOrder(sentence.text, open.length)) continue;
     const parsed = readYield(sentence.text);
     if (parsed?.amount) return { passage: sentence, parsed };
   }
@@ -43,7 +56,7 @@ export function yieldSentence(passage: Passage): StatedYield | null {
 }
 
 /** "for about two portions" within a sentence. */
-function yieldPhrase(passage: Passage): StatedYield | null {
+export function yieldPhrase(passage: Passage): StatedYield | null {
   for (const { index, 0: words } of passage.text.matchAll(/\bfor (?:\S+\s){1,4}\S+/gi)) {
     for (const { index: at, 0: word } of words.matchAll(/\p{L}+/gu)) {
       if (at === 0 || labelOf(word)?.is !== 'yield') continue;
@@ -55,14 +68,25 @@ function yieldPhrase(passage: Passage): StatedYield | null {
   return null;
 }
 
-/** A line such as "~15 galettes" or "2 loaves", which says no more than how many of what. */
+/** A line such as "~15 galettes" or "One 9-inch cake", which says no more than how many of what. */
 export function countAlone(passage: Passage): StatedYield | null {
   const text = passage.text.trim();
-  if (!/^[~≈]?\s*(?:about |around |approx\.? )?\d/i.test(text) || !/^\S+(?:\s+\S+){1,4}$/.test(text))
-    return null;
+  if (!startsWithNumber(text) || !/^\S+(?:\s+\S+){1,4}$/.test(text)) return null;
   const parsed = readYield(text);
   if (!parsed?.amount || parsed.of === '' || parsed.measures.length > 0) return null;
+  // "One pot supper" counts nothing; "one 9-inch pie" does.
+  if (!/\d/.test(text) && parsed.amount.low.equals(1) && parsed.dimensions.length === 0) return null;
   return { passage: passage.trim(), parsed };
+}
+
+/** Whether the text opens with a figure or a word for a number, perhaps with "about" before it. */
+function startsWithNumber(text: string): boolean {
+  const start = /^[~≈]?\s*(?:about |around |approx\.? )?/i.exec(text)![0].length;
+  return /\d/.test(text.charAt(start)) || isNumber(/^\p{L}*/u.exec(text.slice(start))![0]);
+}
+
+function isNumber(word: string): boolean {
+  return word !== '' && lexiconAt([fold(word)], 0, 'number') !== null;
 }
 
 /** A remark over the list that tells for how much it is: "(for 13 cookies)", "for 1 liter of punch". */
@@ -113,10 +137,13 @@ function mayState(text: string): boolean {
   if (text.includes(':')) return true;
   const lead = /^[^\p{L}\p{N}]*/u.exec(text)![0].length;
   const first = text.charCodeAt(lead);
-  return (first >= 48 && first <= 57) || openLabel(text.slice(lead), true) !== null;
+  if (first >= 48 && first <= 57) return true;
+  const said = text.slice(lead);
+  return openLabel(said, true) !== null || (text.length < LONGEST_COUNT && startsWithNumber(said));
 }
 
 const LONGEST_LINE = 160;
+const LONGEST_COUNT = 40;
 const LONGEST_VALUE = 70;
 const SENTENCE = /[^.!?\n]+(?:[.!?](?!\s|$)[^.!?\n]*)*/g;
 
@@ -128,9 +155,13 @@ const TIME_KINDS: Partial<Record<HeadingKind, TimeKind>> = {
   'time-other': 'other',
 };
 
-/** The labelled values of a line: parted by line ends, bars, bullets, semicolons, or a comma before the next label. */
+/**
+ * The labelled values of a line: parted by line ends, bars, bullets or semicolons; and by a comma, slash, dash, full stop
+ * or blank before the next label.
+ */
 function partsOf(passage: Passage): Passage[] {
-  if (!/[|•·●;,/–.\n]/.test(passage.text)) return [passage.trim()];
+  const { text } = passage;
+  if (!/[|•·●;,/–—:.\n]|\s[+-]\s/.test(text)) return [passage.trim()];
   const parts: Passage[] = [];
   let from = 0;
   const cut = (to: number, next: number): void => {
@@ -138,13 +169,26 @@ function partsOf(passage: Passage): Passage[] {
     if (part.text !== '') parts.push(part);
     from = next;
   };
-  for (const match of passage.text.matchAll(
-    /[|•·●;\n]|[,/]\s*(?=[\p{L} ]{3,30}:)|\s–\s(?=[\p{L} ]{3,30}:)|\.\s+(?=[\p{L} ]{3,30}:)/gu,
-  )) {
-    cut(match.index, match.index + match[0].length);
+  for (const { index, 0: mark } of text.matchAll(/[|•·●;\n]|[,/]\s*|\s[–—+-]\s|\.\s+|\s(?=\p{Lu})/gu)) {
+    const next = index + mark.length;
+    if (/[|•·●;\n]/.test(mark) || opensField(text.slice(from, index), mark, text.slice(next)))
+      cut(index, next);
   }
-  cut(passage.text.length, passage.text.length);
+  cut(text.length, text.length);
   return parts;
+}
+
+/** Whether the mark between two stretches of a line parts two values. */
+function opensField(before: string, mark: string, after: string): boolean {
+  if (mark.trim() === '') {
+    // "Active: 20 min Total: 1 h" has two values, "Total Time: 1 h" has one.
+    const label = /\d/.test(before) ? /^(\p{L}[\p{L} -]{2,30}):/u.exec(after) : null;
+    return label !== null && labelOf(label[1]!) !== null;
+  }
+  if (/^[\p{L} ]{3,30}:/u.test(after)) return true;
+  const label = openLabel(after, true);
+  if (label !== null && /^\s*[~≈\d¼-¾]/.test(after.slice(label.length))) return true;
+  return /^\s/.test(mark) && isDuration(after.trim()) && openLabel(before.trim())?.label.is === 'yield';
 }
 
 function readField(part: Passage, into: Fields): boolean {
@@ -157,19 +201,31 @@ function readField(part: Passage, into: Fields): boolean {
   }
   const open = openLabel(said.text);
   if (open !== null && open.label.is === 'yield') {
+    const after = said.text.slice(open.length);
     // What goes on with another sentence is running text.
     if (/[.!?]\s+\p{L}/u.test(said.text)) return false;
-    const parsed = parse(said.text);
-    if (parsed === null || open.length === said.text.length) return false;
+    if (isOrder(said.text, open.length)) return false;
+    const parsed = after === '' ? null : parse(said.text);
+    // "Serves a crowd" is a label that says all it has to say.
+    if (parsed === null && (after.trim() !== '' || wordCount(said.text) < FEWEST_CROWD_WORDS)) return false;
     into.yields.push({ passage: said, parsed });
     return true;
   }
-  // "Prep 15 min": nothing but a label and a length of time.
+  // "Prep 15 min": nothing but a label and a length of time. "For six": nothing but a label and a number.
   const bare = openLabel(said.text, true);
-  if (bare !== null && bare.label.is in TIME_KINDS) {
+  if (bare !== null) {
     const value = said.slice(bare.length).trim();
-    if (isDuration(value.text)) {
+    // A full stop ends an order, "Bake 20 minutes.", unless a value stands before it.
+    const timed = into.yields.length + into.times.length > 0 ? value.text.replace(/\.$/, '') : value.text;
+    if (
+      bare.label.is in TIME_KINDS &&
+      (isDuration(timed) || isExtended(said.text.slice(0, bare.length), value.text))
+    ) {
       into.times.push(timeValue(bare.label.is, said, value));
+      return true;
+    }
+    if (bare.label.is === 'yield' && isCount(value.text)) {
+      into.yields.push({ passage: said, parsed: parse(value.text) });
       return true;
     }
   }
@@ -178,17 +234,57 @@ function readField(part: Passage, into: Fields): boolean {
     into.times.push(timeValue('time-other', said, said));
     return true;
   }
-  // "4 servings", "45 minutes total": the label stands last.
-  const last =
-    /^[~≈]?\s*(?:about |around |approx\.? )?\d[\d\s.,/–-]*(?:to \d+ ?)?(?:\p{L}+ )?(\p{L}+)\.?$/u.exec(
-      said.text,
-    );
-  const label = last === null ? null : labelOf(last[1]!);
+  // "4 servings", "four servings", "45 minutes total": the label stands last.
+  if (!startsWithNumber(said.text)) return false;
+  const last = /^(?:\S+\s+){1,6}(\p{L}+)\.?$/u.exec(said.text);
+  const label =
+    last === null || !/^\P{L}*(?:\p{L}+\P{L}+){1,4}$/u.test(`${said.text} `) ? null : labelOf(last[1]!);
   if (label === null || said.text.length > LONGEST_VALUE) return false;
   if (label.is === 'yield') into.yields.push({ passage: said, parsed: parse(said.text) });
-  else into.times.push(timeValue(label.is, said, said.slice(0, said.text.lastIndexOf(last![1]!)).trim()));
+  else {
+    const value = said.slice(0, said.text.lastIndexOf(last![1]!)).trim();
+    if (!(label.is in TIME_KINDS) || !isDuration(value.text.replace(/^(?:about|around)\s+/i, '')))
+      return false;
+    into.times.push(timeValue(label.is, said, value));
+  }
   return true;
 }
+
+const FEWEST_CROWD_WORDS = 3;
+
+/** "Serve 4" says how many, "serve with 2 lemons" is an order. */
+function isOrder(text: string, label: number): boolean {
+  return (
+    techniqueOf(fold(text.slice(0, label)))?.form === 'base' && !/^\s*\d[\d\s–-]*\.?$/.test(text.slice(label))
+  );
+}
+
+/** "4", "about six", "4 to 6 people". */
+function isCount(text: string): boolean {
+  if (!startsWithNumber(text)) return false;
+  const words = text.replace(/^(?:about|around)\s+/i, '').split(/[\s–-]+/);
+  return (
+    words.length < 6 &&
+    words.every(
+      (word) =>
+        /^\d+\.?$/.test(word) ||
+        isNumber(word) ||
+        word === 'to' ||
+        word === 'or' ||
+        labelOf(word)?.is === 'yield',
+    )
+  );
+}
+
+/** "20 minutes plus chilling", behind a label that is no order. */
+function isExtended(label: string, value: string): boolean {
+  if (techniqueOf(fold(label)) !== null || !/^[~≈\d¼-¾]/.test(value)) return false;
+  const end = readDuration(value)?.end;
+  const tail = end === undefined ? '' : value.slice(end);
+  return /^,?\s*(?:plus\b|\+|\()/i.test(tail) && wordCount(tail) <= LONGEST_TAIL && !/[.!?]\s/.test(tail);
+}
+
+const LONGEST_TAIL = 6;
 
 /** Whether the text is a length of time and nothing else. */
 function isDuration(text: string): boolean {
@@ -213,7 +309,7 @@ function labelled(label: Label, said: Passage, value: Passage, into: Fields): bo
 const TIME = /\d|[¼-¾]|\?|^[^\p{L}]*$|\b(?:hour|minute|night|overnight|day|week|none|tbd|tk)/iu;
 
 /** A label that needs no colon, at the beginning of the text; with `any`, one that elsewhere does. */
-function openLabel(text: string, any = false): { label: Label; length: number } | null {
+export function openLabel(text: string, any = false): { label: Label; length: number } | null {
   if (!startsLabel(/^[^\s:-]*/.exec(text)![0])) return null;
   const words = /^(?:\S+\s*){1,4}/.exec(text.slice(0, LONGEST_LINE))?.[0] ?? '';
   const ends = [...words.matchAll(/\S+/g)].slice(0, longestLabel);

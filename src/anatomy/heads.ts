@@ -1,10 +1,13 @@
 /** Recognises the lines that stand over a part of a page: headings, bold lines, lines in capitals or with a colon at their end. */
-import { type HeadingKind, headingKind, isConnector, isLead } from '../larder/headings.js';
+
+import { foodNamed } from '../larder/foods.js';
+import { type HeadingKind, headingKind, isConnector, isLead, labelOf } from '../larder/headings.js';
 import { phraseAt } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
+import { techniqueOf } from '../larder/techniques.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Heading, Paragraph, Span } from '../manuscript/types.js';
-import { readFields, yieldRemark } from './fields.js';
+import { readFields, yieldPhrase, yieldRemark } from './fields.js';
 import { instructs, wordCount } from './language.js';
 
 export interface Head {
@@ -28,7 +31,10 @@ const LONGEST_HEADING = 200;
 const MOST_WORDS = 9;
 
 export function headOfHeading(block: Heading): Head {
-  return headOf(block.passage.trim(), block.span, block.depth);
+  const head = headOf(block.passage.trim(), block.span, block.depth);
+  // "Recipe: Rye Crackers" is a title with a label before it.
+  if (head.kind !== 'recipe' || head.extra === null || readFields(head.extra) !== null) return head;
+  return { ...head, passage: head.extra, kind: null, of: null, extra: null };
 }
 
 /**
@@ -47,6 +53,8 @@ export function headOfLine(
   const words = text.split(/\s+/).length;
   if (words > MOST_WORDS || readFields(line) !== null || yieldRemark(line) !== null) return null;
   const colon = text.endsWith(':');
+  // "These are the amounts for two portions:" tells the yield, and names nothing; nor does the order "Add:".
+  if (colon && (yieldPhrase(line) !== null || isOrder(text))) return null;
   if (wrapped === 'strong') return isSentence(text, words) ? null : headOf(line, span, BOLD_DEPTH);
   if (isCapitals(text)) return headOf(line, span, BOLD_DEPTH);
   const head = headOf(line, span, PLAIN_DEPTH);
@@ -83,7 +91,10 @@ export function headOf(passage: Passage, span: Span, depth: number): Head {
     const kind = headingKind(whole.slice(0, cut.index));
     if (kind !== null) {
       const extra = passage
-        .slice(start + cut.index + cut[0].length, end - (/[)\]]$/.test(whole) ? 1 : 0))
+        .slice(
+          start + cut.index + cut[0].length,
+          end - (/[([]$/.test(cut[0].trim()) && /[)\]]$/.test(whole) ? 1 : 0),
+        )
         .trim();
       return made(kind, componentName(extra.text), extra);
     }
@@ -159,6 +170,19 @@ export function cleanName(text: string): string | null {
 
 const LONGEST_NAME = 6;
 
+/** Whether the words name a part of a dish rather than a dish: "custard", "lemon glaze". */
+export function namesPart(text: string): boolean {
+  const words = cleanName(text)?.split(' ') ?? [];
+  const last = words.slice(-1).join(' ');
+  return (
+    words.length > 0 &&
+    words.length <= MOST_PART_WORDS &&
+    (labelOf(last)?.is === 'list' || labelOf(words.join(' '))?.is === 'list')
+  );
+}
+
+const MOST_PART_WORDS = 3;
+
 /** How much stands before the first letter or figure: emoji, bullets, "1." before a word. */
 function leadIn(text: string): number {
   return /^[^\p{L}\p{N}]*(?:\d{1,2}[.)]\s+)?/u.exec(text)?.[0].length ?? 0;
@@ -173,6 +197,13 @@ const LONGEST_BOLD_SENTENCE = 4;
 /** A bold sentence is emphasis, not a heading. */
 function isSentence(text: string, words: number): boolean {
   return words > LONGEST_BOLD_SENTENCE && /[.!]$/.test(text);
+}
+
+/** One verb of the kitchen that names neither a food nor a part of a dish. */
+function isOrder(text: string): boolean {
+  const word = fold(text.slice(0, -1).trim());
+  if (techniqueOf(word)?.form !== 'base' || foodNamed(word) !== null) return false;
+  return headingKind(word) === null && labelOf(word) === null;
 }
 
 function isCapitals(text: string): boolean {

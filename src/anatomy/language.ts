@@ -2,10 +2,11 @@
 import { readListing } from '../grammar/listing.js';
 import type { ListingLine } from '../grammar/types.js';
 import { foodNamed } from '../larder/foods.js';
-import { isJoiner, isOpener } from '../larder/headings.js';
+import { isConnector, isJoiner, isOpener } from '../larder/headings.js';
 import { isWord } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
-import { techniqueOf } from '../larder/techniques.js';
+import { does, techniqueOf } from '../larder/techniques.js';
+import type { Technique } from '../larder/types.js';
 
 /** What a line reads as. An `amount` and a `food` are listings; a `figure` counts a thing that the larder does not know; `equal` says that one measure is another. */
 export type LineKind = 'amount' | 'figure' | 'food' | 'instruction' | 'equal' | 'other';
@@ -59,41 +60,69 @@ export function wordCount(text: string): number {
 
 const TOKENS = /[\p{L}'’-]+|[.!?;:,()\n]/gu;
 
-/** Whether the first sentence of the text is a command. */
+/** Whether the first sentence of the text is a command, an unmarked clause before it or not: "In a bowl combine the flour". */
 export function opensWithCommand(text: string): boolean {
   const end = /[.!?](?=\s)/.exec(text)?.index ?? text.length;
-  return instructs(text.slice(0, end + 1));
+  const sentence = text.slice(0, Math.min(end, LONGEST_SENTENCE) + 1);
+  return instructs(sentence) || commandsAfterClause(sentence);
 }
+
+const LONGEST_SENTENCE = 400;
 
 /** Whether a sentence or clause of the text opens with a verb of the kitchen in the form of a command. */
 export function instructs(text: string): boolean {
   let open = true;
   let words = 0;
-  let verb = false;
+  let verb: Technique | null = null;
   for (const [token] of text.matchAll(TOKENS)) {
     if (!isLetter(token)) {
       open = true;
+      verb = null;
       continue;
     }
     words++;
     const key = fold(token);
-    if (verb) {
-      // "Butter the pan" is a command, "butter and flour" is not; a verb that names no food needs nothing after it.
-      if (isWord(key, 'after-verb')) return true;
-      verb = false;
+    if (verb !== null) {
+      if (makesCommand(verb, key)) return true;
+      verb = null;
     }
     if (!open) {
       open = isJoiner(key);
       continue;
     }
-    if (techniqueOf(key)?.form === 'base') {
+    const match = techniqueOf(key);
+    if (match?.form === 'base') {
       if (foodNamed(key) === null) {
         if (words > 1 || text.length > token.length + 2 || text.trimEnd().endsWith('.')) return true;
-      } else verb = true;
+      } else verb = match.technique;
       open = false;
     } else open = isOpener(key) || isJoiner(key) || key.endsWith('ly');
   }
   return false;
+}
+
+/** "Butter the pan" is a command, "butter and flour" is not; "roast in the oven" is one, "oil for the pan" is not. */
+function makesCommand(verb: Technique, next: string): boolean {
+  if (isWord(next, 'after-verb') || isWord(next, 'object') || next.endsWith('ly')) return true;
+  if (!isWord(next, 'preposition') || verb.implies !== undefined || next === 'from') return false;
+  return does(verb, 'heat', 'dry-heat') || (!verb.noun && next !== 'for' && next !== 'as');
+}
+
+const LONGEST_CLAUSE_WORDS = 8;
+
+/** "While still warm brush with syrup": a clause without a comma, then a verb with what it is done to. */
+function commandsAfterClause(sentence: string): boolean {
+  const keys = [...sentence.matchAll(/\p{L}[\p{L}'’-]*/gu)]
+    .slice(0, LONGEST_CLAUSE_WORDS + 2)
+    .map(([word]) => fold(word));
+  if (keys[0] === undefined || (!isWord(keys[0], 'preposition') && !isConnector(keys[0]))) return false;
+  return keys.some((key, at) => {
+    const match =
+      at > 1 && !isWord(keys[at - 1], 'before-noun') && keys[at - 1] !== 'to' ? techniqueOf(key) : null;
+    const next = keys[at + 1];
+    if (match?.form !== 'base' || next === undefined || isWord(keys[at - 1], 'object')) return false;
+    return makesCommand(match.technique, next) || (foodNamed(key) === null && foodNamed(next) !== null);
+  });
 }
 
 function isLetter(token: string): boolean {

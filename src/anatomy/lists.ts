@@ -1,11 +1,14 @@
 /** Takes the listings out of the blocks of an ingredient list, and sorts them into components. */
-import { headingKind } from '../larder/headings.js';
-import { Passage } from '../manuscript/passage.js';
+import { isJoiner } from '../larder/headings.js';
+import { fold } from '../larder/names.js';
+import type { Passage } from '../manuscript/passage.js';
 import type { List, ListItem, Table } from '../manuscript/types.js';
 import { readFields } from './fields.js';
-import { cleanName, type Head, headOf, headOfLine, PLAIN_DEPTH } from './heads.js';
+import { cleanName, type Head, headOf, headOfLine, namesPart, PLAIN_DEPTH } from './heads.js';
 import { instructs, type LineJudge, startsWithAmount, wordCount } from './language.js';
 import type { Content } from './sections.js';
+import { rowsOf } from './tables.js';
+import { withoutMark } from './texts.js';
 import type { Component, Listing } from './types.js';
 
 export class ListBuilder {
@@ -48,31 +51,42 @@ export class ListBuilder {
   private addItem(item: ListItem): void {
     const [first, ...rest] = item.blocks;
     if (first === undefined) return;
-    const inner = rest.some((block) => block.type === 'list');
+    const inner = rest.flatMap((block) => (block.type === 'list' ? block.items : []));
+    const before = this.group;
+    let headed = false;
+    let amount = false;
     if (first.type === 'paragraph' || first.type === 'heading') {
       const wrapped = first.type === 'paragraph' ? first.wrapped : 'strong';
-      const colon = first.passage.text.trimEnd().endsWith(':');
-      const mayHead = (inner || colon || wrapped !== null) && !first.passage.text.includes('\n');
+      const { text } = first.passage;
+      amount = startsWithAmount(text);
+      const colon = text.trimEnd().endsWith(':');
+      const mayHead = (inner.length > 0 || colon || wrapped !== null) && !text.includes('\n');
       const head = mayHead ? headOfLine(first.passage.trim(), first.span, wrapped, true) : null;
       // A bold food without anything below it is a listing; a colon or an inner list makes a component.
-      const open = inner && head === null && this.isRemark(first.passage.text);
-      if (open) this.asides.push(first.passage);
-      else if (head !== null && (inner || head.of !== null || colon)) this.enter(head);
-      else this.addLine(first.passage);
+      headed = head !== null && (inner.length > 0 || head.of !== null || colon);
+      if (headed) this.enter(head);
+      else if (inner.length > 0 && this.isRemark(text)) this.asides.push(first.passage);
+      else if (inner.length > 0 && !amount && (mostlyAmounts(inner) || this.namesList(text))) {
+        this.enter(headOf(first.passage.trim(), first.span, PLAIN_DEPTH));
+        headed = true;
+      } else this.addLine(first.passage);
     } else if (first.type === 'list') this.addList(first);
-    for (const block of rest) {
-      if (block.type === 'list') for (const sub of block.items) this.addInner(sub);
-      else if (block.type === 'paragraph') this.asides.push(block.passage);
-    }
+    for (const block of rest) if (block.type === 'paragraph') this.asides.push(block.passage);
+    for (const sub of inner) this.addInner(sub, amount);
+    // The bullets of the next item are no longer inside.
+    if (headed && inner.length > 0) this.enter(before);
   }
 
   /** A bullet below a listing is one more listing if it reads so, else a remark on it. */
-  private addInner(item: ListItem): void {
+  private addInner(item: ListItem, ofAmount: boolean): void {
     const first = item.blocks[0];
     if (first?.type !== 'paragraph') return;
     const text = first.passage.text.trim();
     const short = !/[.!?]$/.test(text) && wordCount(text) <= LONGEST_INNER && !instructs(text);
-    const listing = startsWithAmount(text) || short || this.judge.kind(text) === 'food';
+    // "Or spelt flour" and "fresh if possible" say something of the listing above.
+    const aside = isJoiner(fold(/^\p{L}*/u.exec(text)![0]));
+    const named = short && !ofAmount && !/\bif\b/i.test(text);
+    const listing = !aside && (startsWithAmount(text) || named || this.judge.kind(text) === 'food');
     if (listing) this.addItem(item);
     else this.asides.push(first.passage);
   }
@@ -84,13 +98,19 @@ export class ListBuilder {
 
   /** Lines of a paragraph are listings where it has several, or where its one line opens with an amount. */
   private addParagraph(passage: Passage): void {
-    const text = passage.text;
-    const parts = linesOf(passage);
+    const lines = linesOf(passage);
+    const parts = lines.length === 1 ? this.series(lines[0]!) : lines;
     if (parts.length === 1) {
+      const { text } = passage;
       const kind = this.judge.kind(text);
-      if ((kind === 'amount' || kind === 'figure') && wordCount(text) <= LONGEST_LONE_LINE)
+      const food = kind === 'food' || kind === 'amount';
+      if (
+        (kind === 'amount' || kind === 'figure') &&
+        startsWithAmount(text) &&
+        wordCount(text) <= LONGEST_LONE_LINE
+      )
         this.addLine(passage);
-      else if (kind === 'food' && !/[.!?:]$/.test(text.trim()) && !instructs(text)) this.addLine(passage);
+      else if (food && !/[.!?:]$/.test(text.trim()) && !instructs(text)) this.addLine(passage);
       else this.asides.push(passage);
       return;
     }
@@ -107,43 +127,49 @@ export class ListBuilder {
     }
   }
 
+  /** "2 lb apples, 2 cups vinegar, salt" in one line is a list: its parts, where two of them or more open with an amount. */
+  private series(line: Passage): Passage[] {
+    const { text } = line;
+    const starts = [0];
+    let amounts = startsWithAmount(text) ? 1 : 0;
+    for (const { index, 0: comma } of text.matchAll(/[,;]\s+(?:and\s+)?/g)) {
+      const next = index + comma.length;
+      const part = /^[^,;]*/.exec(text.slice(next))![0];
+      const amount = startsWithAmount(part);
+      if (amount) amounts++;
+      // What names no food goes on with the listing before it: "2 onions, sliced".
+      if (amount || this.judge.kind(part.replace(/\.$/, '')) === 'food') starts.push(next);
+    }
+    if (amounts < 2) return [line];
+    return starts.map((start, index) => {
+      const part = line.slice(start, starts[index + 1] ?? text.length);
+      return part.slice(0, part.text.replace(/[,;.]?\s*(?:\band)?\s*$/, '').length);
+    });
+  }
+
   private addTable(table: Table): void {
-    const [header, ...rows] = table.rows;
-    const headed = header === undefined || isColumnHeader(header);
-    const order = header === undefined ? 'as-is' : columnOrder(header);
-    for (const row of headed || header === undefined ? rows : [header, ...rows]) {
-      const cells = row.filter((cell) => cell.text.trim() !== '');
-      if (cells.length === 1 && row.length > 1 && !startsWithAmount(cells[0]!.text)) {
-        const alone = cells[0]!.trim();
-        const head = headOf(alone, alone.span(), PLAIN_DEPTH);
-        // Words where the amounts should be head what is below them; a food alone in its own column lacks an amount.
-        if (head.of !== null || alone.text.endsWith(':') || (order === 'as-is' && row[0] === cells[0]))
-          this.enter(head);
-        else this.addLine(alone);
-      } else this.addRow(row);
+    for (const { is, passage } of rowsOf(table)) {
+      const head = headOf(passage, passage.span(), PLAIN_DEPTH);
+      if (is === 'sum') this.asides.push(passage);
+      else if (is === 'head' || this.headsRows(head)) this.enter(head);
+      else this.addLine(passage);
     }
   }
 
-  /** One line of a row: amounts side by side say the same, and a comma keeps a food from an amount after it. */
-  private addRow(row: readonly Passage[]): void {
-    const parts: Passage[] = [];
-    const amounts: Passage[] = [];
-    const flush = (): void => {
-      if (amounts.length > 0) parts.push(Passage.join(amounts.splice(0), ' / '));
-    };
-    for (const cell of row.map((each) => each.trim()).filter((each) => each.text !== '')) {
-      if (startsWithAmount(cell.text)) amounts.push(cell);
-      else {
-        flush();
-        parts.push(cell);
-      }
-    }
-    flush();
-    if (parts.length > 0) this.addLine(Passage.join(parts, startsWithAmount(parts[0]!.text) ? ' ' : ', '));
+  /** Words alone in their row are a heading by what they say: "For the cake", "Topping", "Dough:". */
+  private headsRows(head: Head): boolean {
+    const { text } = head.passage;
+    if (startsWithAmount(text) || text.includes(',')) return false;
+    if (head.of !== null || head.kind === 'serving' || text.endsWith(':')) return true;
+    return this.namesList(text);
+  }
+
+  private namesList(text: string): boolean {
+    return namesPart(text) && this.judge.kind(text) !== 'food';
   }
 
   private addLine(passage: Passage): void {
-    const line = withoutBullet(passage.trim());
+    const line = withoutMark(passage.trim());
     if (line.text === '') return;
     if (this.skipping || (!startsWithAmount(line.text) && readFields(line) !== null)) {
       this.asides.push(line);
@@ -179,6 +205,13 @@ function nameOf(head: Head): string | null {
   return name === null || /^steps? \d/.test(name) ? null : name;
 }
 
+function mostlyAmounts(items: readonly ListItem[]): boolean {
+  const amounts = items.filter(
+    ({ blocks: [first] }) => first?.type === 'paragraph' && startsWithAmount(first.passage.text),
+  );
+  return amounts.length * 2 > items.length;
+}
+
 function linesOf(passage: Passage): Passage[] {
   const lines: Passage[] = [];
   for (const match of passage.text.matchAll(/[^\n]+/g)) {
@@ -186,21 +219,4 @@ function linesOf(passage: Passage): Passage[] {
     if (line.text !== '') lines.push(line);
   }
   return lines;
-}
-
-/** Without a bullet that Markdown does not know ("•"), or the box of a list to be ticked off. */
-function withoutBullet(line: Passage): Passage {
-  const bullet = /^(?:\[[ xX]?\]|[•·▢☐□◦‣●○*–—-])\s+/.exec(line.text);
-  return bullet === null ? line : line.slice(bullet[0].length);
-}
-
-function isColumnHeader(header: readonly Passage[]): boolean {
-  return header.every(
-    (cell) => cell.text.trim() === '' || (headingKind(cell.text) !== null && !startsWithAmount(cell.text)),
-  );
-}
-
-/** Where the food stands before its amount, a comma between them keeps them apart. */
-function columnOrder(header: readonly Passage[]): 'as-is' | 'name-first' {
-  return header.length > 1 && headingKind(header[0]!.text) === 'list' ? 'name-first' : 'as-is';
 }

@@ -1,7 +1,9 @@
 /** Finds which sections of a page make up a recipe, and which heading names it. Chapters, essays and lists of other things are left. */
 import { CLEAR, NONE, POSSIBLE, SAID } from './evidence.js';
-import { BOLD_DEPTH, type Head } from './heads.js';
+import { readFields, yieldSentence } from './fields.js';
+import { BOLD_DEPTH, type Head, namesPart } from './heads.js';
 import type { Section } from './sections.js';
+import { partedAtFields, textsOf } from './texts.js';
 
 /** The sections of one recipe, in order. */
 export interface Outline {
@@ -75,14 +77,15 @@ function titles(open: readonly Node[], section: Section): boolean {
 function resolve(node: Node, titled: boolean, isRoot: boolean, into: Outline[]): void {
   const all = sectionsIn(node);
   const total = weigh(all);
-  const whole = wholeKids(node);
+  const parts = partsOf(node, titled && isRoot);
+  const whole = wholeKids(node).filter((kid) => !parts.has(kid));
   const likely = new Set(whole);
   const emit = (sections: readonly Section[]): void =>
     void into.push({ head: node.section?.head ?? null, sections });
   const own = weigh(node.own);
   if (whole.length === 0) {
     if (isWhole(total)) emit(all);
-    else if (own.list === SAID || own.method === SAID) emit(all);
+    else if (own.list === SAID || own.method === SAID || parts.size > 0) emit(all);
     // Nothing but amounts of foods is a recipe whose method is still to be written.
     else if (node.kids.length === 0 && own.bare && own.list === CLEAR) emit(all);
     else for (const kid of node.kids) resolve(kid, titled, false, into);
@@ -144,6 +147,68 @@ function absorbs(node: Node, kid: Node, titled: boolean, isRoot: boolean): boole
   if (!isWhole(weigh(inside))) return shared || !isRoot || titled;
   if (named) return false;
   return shared || (kid.depth >= BOLD_DEPTH && (!isRoot || titled));
+}
+
+/**
+ * The kids that are whole, and yet parts of the recipe that the node names: a slaw below the method of the tacos, or the
+ * custard and the cake of a trifle.
+ */
+function partsOf(node: Node, titledRoot: boolean): ReadonlySet<Node> {
+  const none: ReadonlySet<Node> = new Set();
+  if ((node.section === null && !titledRoot) || node.kids.length === 0) return none;
+  const whole = wholeKids(node).filter((kid) => !hasListHead(kid));
+  if (whole.length === 0 || whole.some((kid) => wholeKids(kid).length > 0)) return none;
+  const own = weigh(node.own);
+  if (own.list === SAID && own.method === SAID) return new Set(whole);
+  const stated = whole.map(stateOf);
+  // A bold line is smaller than any title above it; a heading with a yield of its own is a recipe.
+  if (isWhole(own))
+    return new Set(
+      whole.filter((kid, index) => own.list === SAID || kid.depth >= BOLD_DEPTH || !stated[index]!.value),
+    );
+  if (own.list > NONE || stated.some((said) => said.value) || whole.length < 2) return none;
+  const named = whole.every(namesKid);
+  const top = node.section === null ? null : stateOf(node);
+  const told = stated.some((said) => said.text);
+  if (top?.value === true) return named || (top.fields && !told) ? new Set(whole) : none;
+  return named && !told && areParts(whole, top?.text === true) ? new Set(whole) : none;
+}
+
+function namesKid(kid: Node): boolean {
+  return kid.section?.head != null && namesPart(kid.section.head.passage.text);
+}
+
+/**
+ * Without a yield over them, names tell parts from recipes: "Custard" and "Cake" are parts, "Lemon custard" may be a recipe,
+ * "Mint sauce" and "Bread sauce" are two. A word on the dish above them lets one name of a part speak for the others.
+ */
+function areParts(kids: readonly Node[], introduced: boolean): boolean {
+  const names = kids.map((kid) => kid.section!.head!.passage.text.toLowerCase());
+  const bare = names.filter((name) => !/\p{L}\s+\p{L}/u.test(name)).length;
+  const lasts = new Set(names.map((name) => /(\p{L}+)\P{L}*$/u.exec(name)?.[1]));
+  return lasts.size === kids.length && (introduced ? bare > 0 : bare === kids.length);
+}
+
+function hasListHead(kid: Node): boolean {
+  return sectionsIn(kid).some(
+    (section) => section.scope === 'list' && section.head !== null && section.head.kind === 'list',
+  );
+}
+
+/** What a heading says before its first list: whether it states a yield or times, and whether it tells of the dish. */
+function stateOf(node: Node): { value: boolean; fields: boolean; text: boolean } {
+  let value = false;
+  let fields = false;
+  let text = false;
+  for (const { block, reads } of node.own[0]?.pieces ?? []) {
+    if (reads.list > NONE || (reads.method > POSSIBLE && block.type !== 'paragraph')) break;
+    for (const passage of textsOf(block).flatMap(partedAtFields)) {
+      if (readFields(passage) !== null) fields = true;
+      else if (yieldSentence(passage) !== null) value = true;
+      else text = true;
+    }
+  }
+  return { value: value || fields, fields, text };
 }
 
 function sectionsIn(node: Node): Section[] {

@@ -20,7 +20,7 @@ import { ListBuilder } from './lists.js';
 import { MethodBuilder } from './method.js';
 import type { Outline } from './outline.js';
 import type { Content, Piece, Section } from './sections.js';
-import { isTitle, labelledKind, partedAtFields, textsOf } from './texts.js';
+import { isTitle, labelledKind, opensAsStep, partedAtFields, remarkKind, textsOf } from './texts.js';
 import type { Recipe, StatedTime, StatedYield } from './types.js';
 
 export interface Naming {
@@ -35,7 +35,7 @@ export function recipeOf(page: Page, outline: Outline, naming: Naming, judge: Li
 
 class RecipeBuilder {
   private readonly list: ListBuilder;
-  private readonly method = new MethodBuilder();
+  private readonly method: MethodBuilder;
   private readonly headnote: Passage[] = [];
   private readonly notes: Passage[] = [];
   private readonly storage: Passage[] = [];
@@ -46,6 +46,12 @@ class RecipeBuilder {
   private readonly times: StatedTime[] = [];
   private title: Passage | null;
   private listed = false;
+  /** Whether the page tells some listings, then what to do with them, then more listings. */
+  private inTurns = false;
+  /** For every head over listings, whether it stands over steps as well. */
+  private readonly groups = new Map<Head | null, { listed: boolean; stepped: boolean }>();
+  /** Whether a list of its own was read in the section at hand. */
+  private listedHere = false;
   /** How sure the surest list and method of the recipe are: less sure blocks are then neither. */
   private readonly surestList: number;
   private readonly surestMethod: number;
@@ -57,7 +63,9 @@ class RecipeBuilder {
     judge: LineJudge,
   ) {
     this.list = new ListBuilder(judge);
+    this.method = new MethodBuilder(page.text);
     this.title = naming.title;
+    this.readTitle();
     let list = NONE as number;
     let method = NONE as number;
     for (const { pieces } of outline.sections) {
@@ -70,6 +78,17 @@ class RecipeBuilder {
     this.surestMethod = method;
   }
 
+  /** "Jam (makes 4 jars)": the yield is no part of the name. */
+  private readTitle(): void {
+    const title = this.title;
+    const open = title?.text.lastIndexOf('(') ?? -1;
+    if (title === null || open < 1 || !title.text.trimEnd().endsWith(')')) return;
+    const fields = readFields(title.slice(open + 1, title.text.lastIndexOf(')')).trim());
+    if (fields === null) return;
+    this.take(fields);
+    this.title = title.slice(0, open).trim();
+  }
+
   build(): Recipe {
     let group: Head | null = null;
     for (const section of this.outline.sections) {
@@ -78,11 +97,19 @@ class RecipeBuilder {
       if (head !== null) this.readHead(head);
       this.list.enter(group);
       this.method.enter(group);
-      for (const piece of section.pieces) this.readPiece(piece, section, head);
+      this.listedHere = false;
+      const part = isPart(section, head);
+      const varied = !part && this.isVariation(section, head);
+      for (const [index, piece] of section.pieces.entries()) {
+        if (varied) append(this.notes, textsOf(piece.block));
+        else if (this.leads(piece, section.pieces[index + 1], section.scope))
+          this.readLead(piece.block, group);
+        else this.readPiece(piece, section, head, group, part);
+      }
     }
     const front: Fields = this.naming.front ? frontFields(this.page.front) : { yields: [], times: [] };
     const yields = [...this.yields, ...front.yields];
-    const steps = this.method.steps();
+    const steps = this.method.steps(this.apart());
     const notes = inOrder([...this.notes, ...this.method.remarks]);
     // A yield may be said at the very end.
     if (!yields.some((stated) => stated.parsed !== null))
@@ -108,6 +135,7 @@ class RecipeBuilder {
   /** The head over this group of listings or steps: the section's own, or a larger one above "Ingredients" and "Method". */
   private groupFor(section: Section, head: Head | null, group: Head | null): Head | null {
     if (head === null) return section.head === null ? group : null;
+    if (section.component) return head;
     const usual =
       head.kind !== null && head.kind !== 'serving' && head.kind !== 'alternative' && head.of === null;
     // "Preparation" below "Method" heads a group of its steps like any other words.
@@ -128,29 +156,86 @@ class RecipeBuilder {
       this.yields.push(yieldValue(head.extra));
   }
 
-  private readPiece(piece: Piece, section: Section, head: Head | null): void {
+  private readPiece(
+    piece: Piece,
+    section: Section,
+    head: Head | null,
+    group: Head | null,
+    part: boolean,
+  ): void {
     const { block, reads } = piece;
-    const label =
-      block.type === 'paragraph' && section.scope === 'method' ? labelledKind(block.passage) : null;
-    if (label !== null && block.type === 'paragraph') {
-      this.partFor(label).push(block.passage);
-      return;
-    }
-    if (this.isList(piece, section)) {
-      this.listed = true;
-      if (block.type === 'paragraph') {
-        const fields = readFields(block.passage);
-        if (fields !== null) {
-          this.take(fields);
-          return;
-        }
+    if (block.type === 'paragraph' && (section.scope === 'method' || (part && this.listedHere))) {
+      const kind = labelledKind(block.passage) ?? remarkKind(block.passage.text);
+      if (kind !== null) {
+        this.partFor(kind).push(block.passage);
+        return;
       }
-      this.list.add(block);
-    } else if (this.isMethod(piece, section.scope)) this.method.add(block);
-    else if (section.scope !== null && section.scope !== 'list' && section.scope !== 'method')
+    }
+    if (part ? reads.list > NONE : this.isList(piece, section)) this.readList(block, group);
+    else if (part ? this.isStepOfPart(piece) : this.isMethod(piece, section.scope)) {
+      const seen = this.groups.get(group);
+      // The heading over a list is not yet that of the steps below the list.
+      if (seen?.listed && !section.component && (section.head === null || section.head === group))
+        this.method.shareHeading();
+      this.groups.set(group, { listed: seen?.listed ?? false, stepped: true });
+      this.method.add(block, section.scope === 'method' || part);
+    } else if (section.scope !== null && section.scope !== 'list' && section.scope !== 'method')
       this.readPart(section.scope, block);
     else if (reads.mingled) append(this.rest, textsOf(block));
+    // What a part of the recipe makes is not the yield of the whole.
+    else if (part && !this.listedHere && block.type === 'paragraph' && readFields(block.passage) !== null)
+      this.rest.push(block.passage);
     else this.readText(block, section, head);
+  }
+
+  /** Whether the line is an order over the listings that it is about, in a recipe that tells list and steps in turns: "Melt:". */
+  private leads({ block, reads }: Piece, next: Piece | undefined, scope: HeadingKind | null): boolean {
+    if (scope !== null || block.type !== 'paragraph' || (this.listed && !this.inTurns)) return false;
+    if (next === undefined || next.block.type === 'paragraph' || next.reads.list === NONE) return false;
+    const text = block.passage.text.trim();
+    return text.endsWith(':') && (reads.method > NONE || opensAsStep(text.replace(/:$/, ' it.')));
+  }
+
+  private readLead(block: Content, group: Head | null): void {
+    this.inTurns = true;
+    this.groups.set(group, { listed: this.groups.get(group)?.listed ?? false, stepped: true });
+    this.method.add(block, true);
+  }
+
+  private readList(block: Content, group: Head | null): void {
+    this.listed = true;
+    this.listedHere = true;
+    this.groups.set(group, { listed: true, stepped: this.groups.get(group)?.stepped ?? false });
+    const fields = block.type === 'paragraph' ? readFields(block.passage) : null;
+    if (fields !== null) this.take(fields);
+    else this.list.add(block);
+  }
+
+  /** Below the list of a part stand its steps. */
+  private isStepOfPart({ block, reads }: Piece): boolean {
+    if (reads.method > NONE) return this.listedHere || this.surestMethod < SAID;
+    return this.listedHere && block.type === 'paragraph' && opensAsStep(block.passage.text);
+  }
+
+  /** Whether every list has steps of its own. */
+  private apart(): boolean {
+    const listed = [...this.groups.values()].filter((group) => group.listed);
+    return listed.length > 1 && listed.every((group) => group.stepped);
+  }
+
+  /** "Blueberry Pancakes" over a few words, past the steps of "Pancakes", tells how else the dish is made. */
+  private isVariation(section: Section, head: Head | null): boolean {
+    if (
+      head === null ||
+      head.kind !== null ||
+      head.of !== null ||
+      this.title === null ||
+      !this.method.started
+    )
+      return false;
+    if (section.pieces.some(({ block }) => block.type !== 'paragraph')) return false;
+    const name = lastWord(head.passage.text);
+    return name !== '' && name === lastWord(this.title.text) && head.passage.text !== this.title.text;
   }
 
   private isList({ reads, block }: Piece, section: Section): boolean {
@@ -158,6 +243,7 @@ class RecipeBuilder {
     if (reads.list === NONE) return false;
     // What stands below a heading for the method is only a list where the recipe has no other.
     if (section.scope === 'method') return this.surestList === POSSIBLE;
+    if (this.inTurns) return true;
     // Before the method a list that may be one is one, unless a heading says which is.
     return reads.list >= Math.min(this.surestList, CLEAR) || (this.surestList < SAID && !this.method.started);
   }
@@ -259,6 +345,16 @@ class RecipeBuilder {
     }
     return { start: Math.min(start, end), end };
   }
+}
+
+/** Whether the section is a part with a list of its own under a name. */
+function isPart(section: Section, head: Head | null): boolean {
+  if (section.component) return true;
+  return head !== null && section.scope === null && section.pieces.some(({ reads }) => reads.list >= CLEAR);
+}
+
+function lastWord(text: string): string {
+  return /(\p{L}+)\P{L}*$/u.exec(text.replace(/\s*\(.*$/, ''))?.[1]?.toLowerCase() ?? '';
 }
 
 /** Sorted by place: they were gathered by more than one hand. */

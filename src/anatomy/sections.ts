@@ -23,6 +23,8 @@ export interface Section {
   readonly candidate: boolean;
   /** Whether it is a part of the list or method above it, though its heading is a usual one. */
   readonly inner: boolean;
+  /** Whether its heading names a part with a list of its own, and perhaps steps, apart from the list and the method of the whole. */
+  readonly component: boolean;
   /** Whether a thematic break stands before it. */
   readonly parted: boolean;
   /** Its place among the page's sections. */
@@ -34,6 +36,7 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
   const entries = entriesOf(blocks);
   const sections: Section[] = [];
   const scopes: { kind: HeadingKind; depth: number }[] = [];
+  let ahead = { at: 0, method: false };
   let current: Section = open(null);
   for (let index = 0; index < entries.length; index++) {
     const entry = entries[index]!;
@@ -45,7 +48,7 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
       scopes.length = 0;
       current = open(null, { parted: true });
     } else {
-      const head = isPart(current.scope) ? bareHead(entry, entries[index + 1]) : null;
+      const head = isPart(current.scope) ? bareHead(entry, entries[index + 1], judge) : null;
       if (head !== null) current = enter(head, index);
       else current.pieces.push({ block: entry, reads: evidenceOf(entry, current.scope, judge) });
     }
@@ -55,13 +58,14 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
 
   function open(
     head: Head | null,
-    marks: Partial<Pick<Section, 'candidate' | 'inner' | 'parted'>> = {},
+    marks: Partial<Pick<Section, 'scope' | 'candidate' | 'inner' | 'component' | 'parted'>> = {},
   ): Section {
     const section: Section = {
       head,
       scope: scopes.at(-1)?.kind ?? null,
       candidate: false,
       inner: false,
+      component: false,
       parted: false,
       ...marks,
       order: sections.length,
@@ -79,11 +83,27 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
     if (kind === null || kind === 'serving' || kind === 'alternative') {
       // "For the glaze" beside "Ingredients" instead of below it goes on with the list.
       const part = closed !== undefined && isPart(closed.kind) ? closed : null;
+      const after = within ?? closed?.kind ?? null;
+      // Past the method, a name over a list of amounts is a part with a list of its own.
+      if (kind !== 'alternative' && after !== null && PAST_LIST.has(after) && !opensRecipe(index)) {
+        const named = within !== null || kind !== null || head.of !== null;
+        if (named && amountsFollow(index)) return open(head, { component: true, scope: null });
+      }
       const beside = part !== null && (head.of !== null || kind !== null || goesOn(part.kind, index));
       if (beside) scopes.push(part);
       else if (within !== null && kind === null && head.of === null && opensRecipe(index)) scopes.length = 0;
       const inside = scopes.length > 0;
       return open(head, { candidate: !inside && kind === null && head.of === null });
+    }
+    // "Assembly" over a list of amounts heads that list, where another heading or text is the method.
+    if (
+      kind === 'method' &&
+      within !== 'list' &&
+      (closed !== undefined || within !== null || sections.some(holdsList)) &&
+      amountsFollow(index)
+    ) {
+      const other = closed?.kind === 'method' || within === 'method' || methodElsewhere(index, head.depth);
+      if (other) return open(head, { component: true, scope: null });
     }
     if (kind === 'recipe') {
       scopes.length = 0;
@@ -104,12 +124,21 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
     if (current.scope === kind && current.head?.kind === kind && current.pieces.length === 0)
       return !opensRecipe(index);
     if (kind === 'method') return current.head?.kind !== 'method' && methodFollows(index);
-    for (let next = index + 1; next < entries.length; next++) {
-      const entry = entries[next]!;
-      if (entry.type === 'break') return false;
-      if (entry.type === 'head' && entry.head.kind !== null) return entry.head.kind === 'method';
+    return methodAhead(index);
+  }
+
+  /** Whether the next usual heading is the method's. All heads up to it share one look, for there may be heaps of them. */
+  function methodAhead(index: number): boolean {
+    if (ahead.at <= index) {
+      let at = index + 1;
+      for (; at < entries.length; at++) {
+        const entry = entries[at]!;
+        if (entry.type === 'break' || (entry.type === 'head' && entry.head.kind !== null)) break;
+      }
+      const entry = entries[at];
+      ahead = { at, method: entry?.type === 'head' && entry.head.kind === 'method' };
     }
-    return false;
+    return ahead.method;
   }
 
   /** Whether numbered steps come next: then a name below the method's heading, among others like it, heads a group of them. */
@@ -135,11 +164,48 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
     return false;
   }
 
+  /** Whether a list of amounts comes next, past remarks and a stated yield. */
+  function amountsFollow(index: number): boolean {
+    for (let next = index + 1; next < entries.length && next < index + MOST_BEFORE_LIST; next++) {
+      const entry = entries[next]!;
+      if (entry.type === 'list' || entry.type === 'table') {
+        const { list, single } = evidenceOf(entry, null, judge);
+        return list === CLEAR || single || (entry.type === 'table' && list > NONE);
+      }
+      if (entry.type !== 'paragraph') return false;
+      if (evidenceOf(entry, null, judge).list === CLEAR) return true;
+      if (instructs(entry.passage.text)) return false;
+    }
+    return false;
+  }
+
+  /** Whether text after the list that comes next, or a heading beside this one, is a method. */
+  function methodElsewhere(index: number, depth: number): boolean {
+    for (let next = index + 2; next < entries.length; next++) {
+      const entry = entries[next]!;
+      if (entry.type === 'break') return false;
+      if (entry.type === 'head') {
+        if (entry.head.depth < depth) return false;
+        if (entry.head.kind === 'method') return true;
+      } else if (next < index + MOST_BEFORE_LIST && evidenceOf(entry, null, judge).method > NONE) return true;
+    }
+    return false;
+  }
+
   function listFollows(index: number): boolean {
     const next = entries[index + 1];
     return next !== undefined && next.type === 'list' && evidenceOf(next, null, judge).list > 0;
   }
 }
+
+function holdsList(section: Section): boolean {
+  return section.pieces.some(({ reads }) => reads.list >= CLEAR);
+}
+
+const MOST_BEFORE_LIST = 4;
+
+/** Parts after which the list of the recipe is closed. */
+const PAST_LIST: ReadonlySet<HeadingKind> = new Set(['method', 'storage', 'serving']);
 
 /** A list with a few foods in it, right before numbered steps, is their ingredients. */
 function listBeforeSteps(pieces: Piece[]): void {
@@ -151,7 +217,7 @@ function listBeforeSteps(pieces: Piece[]): void {
 }
 
 /** Below a heading for the list or the method, a few bare words right over a list name a part of it. */
-function bareHead(entry: Content, next: Entry | undefined): Head | null {
+function bareHead(entry: Content, next: Entry | undefined, judge: LineJudge): Head | null {
   if (entry.type !== 'paragraph' || next?.type !== 'list') return null;
   const text = entry.passage.text;
   if (
@@ -162,7 +228,8 @@ function bareHead(entry: Content, next: Entry | undefined): Head | null {
     instructs(text)
   )
     return null;
-  if (yieldRemark(entry.passage) !== null) return null;
+  // "A cinnamon stick" between two lists is one more listing.
+  if (yieldRemark(entry.passage) !== null || judge.kind(text) === 'amount') return null;
   return headOf(entry.passage, entry.span, PLAIN_DEPTH);
 }
 

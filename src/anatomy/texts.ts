@@ -2,8 +2,8 @@
 import { type HeadingKind, headingKind } from '../larder/headings.js';
 import { Passage } from '../manuscript/passage.js';
 import type { Block } from '../manuscript/types.js';
-import { readFields } from './fields.js';
-import { startsWithAmount, wordCount } from './language.js';
+import { openLabel, readFields } from './fields.js';
+import { instructs, opensWithCommand, startsWithAmount, wordCount } from './language.js';
 import type { Content } from './sections.js';
 
 /** The part to which a paragraph gives itself by its first words: "Storage: keeps a week". */
@@ -11,6 +11,19 @@ export function labelledKind(passage: Passage): HeadingKind | null {
   const label = /^(\p{L}[\p{L}'’ -]{2,30}?)(?::|\s[–—-])\s/u.exec(passage.text);
   const kind = label === null ? null : headingKind(label[1]!);
   return kind === 'notes' || kind === 'storage' || kind === 'nutrition' || kind === 'equipment' ? kind : null;
+}
+
+/** The part to which a paragraph among the steps belongs where it remarks instead of telling what to do; null for a step. */
+export function remarkKind(text: string): HeadingKind | null {
+  const label = openLabel(text)?.label.is;
+  if (label === 'notes' || label === 'storage') return label;
+  // "We start with the sauce. Melt the butter." remarks, but orders all the same.
+  return (label === 'headnote' || label === 'yield') && !instructs(text) ? 'notes' : null;
+}
+
+/** Whether a paragraph opens by telling the cook to do something, in a verb of the kitchen or in other words for an order. */
+export function opensAsStep(text: string): boolean {
+  return openLabel(text)?.label.is === 'method' || opensWithCommand(text);
 }
 
 /** A paragraph parted at those of its lines that state the yield or a time. */
@@ -62,3 +75,9 @@ function rowText(row: readonly Passage[]): Passage {
 }
 
 const EMPTY = new Passage('', []);
+
+/** Without a bullet that Markdown does not know ("•"), or the box of a list to be ticked off. */
+export function withoutMark(line: Passage): Passage {
+  const bullet = /^(?:\[[ xX]?\]|[•·▢☐☑✓□◦‣●○*–—-])\s+/.exec(line.text);
+  return bullet === null ? line : line.slice(bullet[0].length);
+}

@@ -1,6 +1,6 @@
 /** Knows how two quantities side by side are one: a range, a sum, a pack, the same said twice, one length by another. */
 import Fraction from 'fraction.js';
-import { sizeOf, unitById } from '../larder/units.js';
+import { unitById } from '../larder/units.js';
 import {
   type Draft,
   isSingle,
@@ -11,6 +11,7 @@ import {
   secondsOf,
   sizeNumber,
 } from './drafts.js';
+import { addPart, inUnit, isRestOf, isSmallerOfKind, lastPart } from './sums.js';
 import { endOf, type KitchenToken } from './tokens.js';
 import type { Amount, Count, Dimension, Duration, Measure, Scale, Temperature } from './types.js';
 
@@ -162,13 +163,18 @@ function joinMeasure(draft: Draft, left: Measure, how: Connector, right: Draft):
       ? { ...left, end, amount: { ...left.amount, ...sum(draft, left.amount, next.amount) } }
       : null;
   }
-  if (next.kind !== 'measure' || next.share || left.share || left.unit === null || next.unit === null)
-    return null;
+  if (next.kind !== 'measure' || next.share || left.share || next.unit === null) return null;
+  // "half a 400 g tin"
+  if (left.unit === null) {
+    return how === 'next' && right.implied ? { ...next, start: left.start, amount: left.amount } : null;
+  }
   const same = left.unit === next.unit;
   switch (how) {
     case 'next':
     case 'and':
       return isSmallerOfKind(lastPart(left), next) ? addPart(left, next, end) : null;
+    case 'comma':
+      return isRestOf(lastPart(left), next) ? addPart(left, next, end) : null;
     case 'plus':
       return { ...left, end, plus: [...left.plus, next] };
     case 'or':
@@ -339,19 +345,6 @@ function sum(draft: Draft, a: Amount, b: Amount): { low: Fraction; high: Fractio
   return { low: draft.ranged ? a.low : a.low.add(b.low), high: a.high.add(b.high) };
 }
 
-/** The amount of a measure said in another unit of its kind; null when that cannot be done exactly. */
-function inUnit(item: Measure, unit: string): Amount | null {
-  if (item.unit === unit) return item.amount;
-  if (
-    item.unit === null ||
-    unitById(item.unit).kind !== unitById(unit).kind ||
-    sizeOf(unitById(unit)) === null
-  )
-    return null;
-  const factor = sizeNumber(item.unit).div(sizeNumber(unit));
-  return { ...item.amount, low: item.amount.low.mul(factor), high: item.amount.high.mul(factor) };
-}
-
 function isMixed(left: Draft, fraction: Amount): boolean {
   return (
     left.style === 'figure' &&
@@ -372,23 +365,4 @@ function isNear(a: Amount, b: Amount): boolean {
 
 function isPlainCount(left: Draft, item: Count): boolean {
   return left.style !== 'fraction' && item.amount.high.lte(MOST_PACKS) && item.amount.high.d === 1n;
-}
-
-/** The part a following smaller unit is added to: the last of what was said last. */
-function lastPart(item: Measure): Measure {
-  const last = item.equals[item.equals.length - 1] ?? item.plus[item.plus.length - 1];
-  return last === undefined ? item : lastPart(last);
-}
-
-function addPart(item: Measure, part: Measure, end: number): Measure {
-  const last = item.equals[item.equals.length - 1];
-  if (last === undefined) return { ...item, end, plus: [...item.plus, part] };
-  return { ...item, end, equals: [...item.equals.slice(0, -1), addPart(last, part, end)] };
-}
-
-function isSmallerOfKind(whole: Measure, part: Measure): boolean {
-  if (whole.unit === null || part.unit === null) return false;
-  const [large, small] = [unitById(whole.unit), unitById(part.unit)];
-  if (large.kind !== small.kind || (large.kind !== 'mass' && large.kind !== 'volume')) return false;
-  return sizeNumber(small.id).lt(sizeNumber(large.id));
 }

@@ -1,9 +1,11 @@
 /** Cuts an ingredient line at its commas, dashes, colons and parentheses, and keeps each stretch as words and quantities. */
+import { lexiconAt } from '../larder/lexicon.js';
 import { fold } from '../larder/names.js';
 import type { Draft } from './drafts.js';
 import { isWord } from './lexer.js';
 import { isDraft } from './quantities.js';
 import { partsOfLine } from './runs.js';
+import { difference } from './sums.js';
 import * as t from './tokens.js';
 import { endOf, type KitchenToken } from './tokens.js';
 import type { Extent, Phrase } from './types.js';
@@ -64,6 +66,7 @@ export function segmentsOf(text: string): Segment[] {
         start,
         end,
       });
+      takeLess(pieces);
       continue;
     }
     end = endOf(part);
@@ -128,6 +131,17 @@ export function textOf(text: string, pieces: readonly Piece[]): string {
     end = piece.end;
   }
   return result.replace(SPACES, ' ');
+}
+
+/** "1 cup minus 1 tablespoon" is one amount, fifteen sixteenths of a cup. */
+function takeLess(pieces: Piece[]): void {
+  const [whole, word, part] = pieces.slice(-3);
+  if (part === undefined || lexiconAt([word!.key], 0, 'less') === null) return;
+  const [from, taken] = [whole!.draft, part.draft];
+  const item = from === null || taken === null ? null : difference(from.item, taken.item);
+  if (item === null) return;
+  pieces.length -= 3;
+  pieces.push({ ...whole!, draft: { ...from!, item }, end: part.end });
 }
 
 const SPACES = /\s+/g;

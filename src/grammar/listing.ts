@@ -1,8 +1,18 @@
 /** Reads a line of an ingredient list: how much of what, in which state, and what the cook is told about it. */
-import { foodAt, foodNamed } from '../larder/foods.js';
+import { foodNamed } from '../larder/foods.js';
 import { lexiconAt } from '../larder/lexicon.js';
 import { unitById, unitNamed } from '../larder/units.js';
 import { measure, ONE } from './drafts.js';
+import {
+  countedPieces,
+  eachMeasured,
+  isSaidAgain,
+  meantFood,
+  type Sized,
+  sizedAlternative,
+  unitOfName,
+} from './line-amounts.js';
+import { endsInFood, isAdjectives, isBrokenName, withSharedNouns } from './line-names.js';
 import { LineNotes } from './line-notes.js';
 import {
   formsIn,
@@ -22,9 +32,10 @@ import {
   segmentsOf,
   textOf,
 } from './line-pieces.js';
-import { jointOf, looksLikeFood, type Named, namesIn } from './naming.js';
+import { jointOf, looksLikeFood, type Named, namesIn, vagueMeasureLength } from './naming.js';
+import { difference } from './sums.js';
 import type { ListedFood, ListingLine, Measure } from './types.js';
-import { commonName, rowEndingAt, rowOf, trailingUnit } from './words.js';
+import { commonName, rowOf, stateLength } from './words.js';
 
 /** One ingredient line, without bullet or number. Never throws; what it does not understand stands in `unread`. */
 export function readListing(text: string): ListingLine {
@@ -36,16 +47,27 @@ class LineReader extends LineNotes {
     const segments = segmentsOf(this.text);
     const head = this.headOf(segments.filter((segment) => !isInside(segment)));
     this.readHead(head.pieces);
-    const listed = isFoodList(head.rest, this.line.measures.length > 0, this.line.foods.length > 0);
+    const listed = isFoodList(
+      head.rest,
+      this.line.measures.length > 0,
+      this.line.foods.length > 0,
+      this.each,
+    );
     for (const segment of head.rest.slice(0, listed.length)) {
       const from = jointOf(segment.pieces[0]!) === null ? 0 : 1;
-      this.addFoods(namesIn(segment.pieces.slice(from)).foods, listed.joined);
+      const pieces = this.withoutClosing(this.withoutFlags(segment.pieces.slice(from)), true);
+      this.addFoods(namesIn(pieces).foods, listed.joined);
     }
     for (const segment of head.rest.slice(listed.length)) this.readTail(segment.pieces, segment.lead);
     for (const segment of segments) if (isInside(segment)) this.readTail(segment.pieces, segment.lead);
-    this.shareNouns();
-    return this.line;
+    const { line } = this;
+    line.foods = withSharedNouns(line.foods).map((food, index) => meantFood(food, index, line));
+    if (this.each) line.foods = line.foods.map((food, index) => eachMeasured(food, index, line.measures));
+    return line;
   }
+
+  /** Whether the amount is of each of the foods: "1 tsp each cumin and paprika". */
+  private each = false;
 
   /** The stretch that names the food, with those before it that only measure or describe; a label before a colon is an aside. */
   private headOf(main: readonly Segment[]): { pieces: Piece[]; rest: Segment[] } {
@@ -85,8 +107,14 @@ class LineReader extends LineNotes {
       } else if (keys[at] !== 'of' && keys[at] !== 'the' && !isBeforeQuantity(keys, at)) break;
     }
     at = this.skipVagueAmount(keys, at);
-    const { foods, tail } = namesIn(pieces.slice(at));
-    this.addFoods(this.withUnitOfName(foods), null);
+    const each = lexiconAt(keys, at, 'each')?.length ?? 0;
+    this.each = (each > 0 && this.line.measures.length > 0) || lexiconAt(keys, at - 1, 'each') !== null;
+    const sized = sizedAlternative(pieces, at + each);
+    const { foods, tail } = namesIn(sized?.rest ?? pieces.slice(at + each));
+    const own = foods[0] && unitOfName(foods[0].name, this.line, this.text);
+    if (own) this.line.measures[0] = own.measure;
+    this.addFoods(own ? [{ ...foods[0]!, name: own.name }, ...foods.slice(1)] : foods, null);
+    if (sized !== null) this.addSized(sized);
     if (this.line.foods.length === 0) this.nameByUnit();
     this.measureByLength();
     this.setForms(forms);
@@ -97,31 +125,15 @@ class LineReader extends LineNotes {
   private skipVagueAmount(keys: readonly string[], from: number): number {
     const vague = this.line.measures.length === 0 ? lexiconAt(keys, from, 'vague-amount') : null;
     if (vague === null) return from;
-    const at = from + vague.length;
-    return unitNamed(keys[at] ?? '') !== null && keys[at + 1] === 'of' ? at + 2 : at;
+    return from + (vagueMeasureLength(keys, from) || vague.length);
   }
 
-  /** "4 thinly cut slices of ham", "1-inch piece of ginger": the unit stands where a name would begin. */
-  private withUnitOfName(foods: readonly Named[]): readonly Named[] {
-    const [first, ...others] = foods;
-    const { measures, dimensions } = this.line;
-    if (first === undefined || (measures.length === 0 ? dimensions.length === 0 : measures[0]!.unit !== null))
-      return foods;
-    const keys = keysOf(first.name);
-    const unit = unitNamed(keys[0] ?? '');
-    if (unit !== null && keys.length > 1 && (unit.kind === 'piece' || unit.kind === 'container')) {
-      const of = keys[1] === 'of' ? 2 : 1;
-      const rest = first.name.slice(of);
-      if (rest.length > 0 && (of === 2 || rowEndingAt(keys.slice(1)) !== null) && !isRowBeginning(keys)) {
-        const stated = measures[0] ?? measure(ONE, null, dimensions[0]!.start, first.name[0]!.end);
-        measures[0] = { ...stated, unit: unit.id };
-        return [{ ...first, name: rest }, ...others];
-      }
-    }
-    const trailing = measures.length === 0 ? null : trailingUnit(keys);
-    if (trailing === null) return foods;
-    measures[0] = { ...measures[0]!, unit: trailing };
-    return [{ ...first, name: first.name.slice(0, -1) }, ...others];
+  /** "3 large or 4 small zucchini": the size is of the first amount, and the other is an alternative. */
+  private addSized({ size, amount }: Sized): void {
+    const [first] = this.line.foods;
+    if (first === undefined) return;
+    this.line.size = phraseOf(this.text, size);
+    this.line.foods.splice(1, 0, { ...first, joined: 'or', measures: [amount] });
   }
 
   private addFoods(foods: readonly Named[], joined: 'and' | 'or' | null): void {
@@ -166,25 +178,6 @@ class LineReader extends LineNotes {
     };
   }
 
-  /** "green, red, and yellow bell pepper": a word the larder does not know takes the noun of the food after it. */
-  private shareNouns(): void {
-    const { foods } = this.line;
-    for (let at = foods.length - 2; at >= 0; at--) {
-      const food = foods[at]!;
-      const after = foods[at + 1]!.text.split(' ');
-      for (
-        let from = Math.max(1, after.length - MOST_SHARED_WORDS);
-        from < after.length && food.row === null;
-        from++
-      ) {
-        const text = [food.text, ...after.slice(from)].join(' ');
-        const row = foodNamed(text);
-        if (row !== null) foods[at] = { ...food, text, name: commonName(text), row };
-        if (row !== null) break;
-      }
-    }
-  }
-
   private ownMeasures(named: Named): Measure[] {
     return named.quantities.flatMap(({ draft }) => {
       const { item } = draft!;
@@ -220,7 +213,10 @@ class LineReader extends LineNotes {
   private measureByLength(): void {
     const { measures, dimensions } = this.line;
     const [only, ...others] = dimensions;
-    if (measures.length > 0 || only === undefined || others.length > 0 || only.lengths.length > 1) return;
+    if (measures.length > 0 || only === undefined || others.length > 0) return;
+    const counted = countedPieces(only, this.text, this.line.foods[0]);
+    if (counted !== null) [measures[0], dimensions[0]] = [counted.count, counted.side];
+    if (only.lengths.length > 1) return;
     const { amount, unit } = only.lengths[0]!;
     measures.push(measure(amount, unit, only.start, only.end));
   }
@@ -262,6 +258,9 @@ class LineReader extends LineNotes {
     const keys = keysOf(pieces);
     const { line } = this;
     if (pieces[0]!.draft !== null) this.readMeasuredTail(pieces, lead, joint);
+    else if (lexiconAt(keys, 0, 'each') !== null && pieces[1]?.draft) this.readSizes(pieces.slice(1));
+    else if (lexiconAt(keys, 0, 'less') !== null && pieces[1]?.draft && this.takeLess(pieces[1]))
+      this.readTail(pieces.slice(2), 'start');
     else if (joint === 'or' && lead !== 'inner' && looksLikeFood(pieces, keys, 0))
       this.addAlternatives(pieces, 'or');
     else if (opensWithPreparation(keys) && !isStatedFood(keys)) this.addPreparation(pieces, keys);
@@ -286,10 +285,26 @@ class LineReader extends LineNotes {
     let count = pieces.findIndex((piece) => piece.draft === null && !piece.mark);
     if (count < 0) count = pieces.length;
     const rest = pieces.slice(count);
-    const food = looksLikeFood(rest, keysOf(rest), 0);
+    const each = lexiconAt(keysOf(rest), 0, 'each')?.length ?? 0;
+    const next = rest[each];
+    const sized = each > 0 && (next === undefined || next.draft !== null || jointOf(next) !== null);
+    const food = !sized && looksLikeFood(rest, keysOf(rest), 0);
     const inside = lead === 'paren' || lead === 'inner';
     const first = line.measures[0];
-    if (joint === 'or' || (food && !inside && first !== undefined)) {
+    const { item } = pieces[0]!.draft!;
+    const total = lexiconAt(keysOf(rest), 0, 'total')?.length === rest.length;
+    const same =
+      joint === 'or' && inside && rest.length === 0 && item.kind === 'measure' && isSaidAgain(first, item);
+    if (first !== undefined && count === 1 && (total || same)) {
+      this.addQuantity(pieces[0]!, total);
+      return;
+    }
+    if (sized && next !== undefined && first !== undefined) {
+      this.readSizes(pieces);
+      return;
+    }
+    const more = first !== undefined || line.foods.length > (joint === 'and' ? 0 : 1);
+    if (joint === 'or' || (food && !inside && more)) {
       this.addAlternatives(pieces, joint ?? 'and');
       return;
     }
@@ -297,7 +312,6 @@ class LineReader extends LineNotes {
       line.asides.push(phraseOf(this.text, pieces));
       return;
     }
-    const { item } = pieces[0]!.draft!;
     if (item.kind === 'dimension' && rest.length === 0) {
       this.addQuantity(pieces[0]!);
       if (!inside) this.measureByLength();
@@ -313,14 +327,36 @@ class LineReader extends LineNotes {
     }
     if (joint === 'and' && first !== undefined && item.kind === 'measure') {
       line.measures[0] = { ...first, plus: [...first.plus, item] };
-    } else if (
-      item.kind === 'measure' &&
-      lexiconAt(keysOf(rest), 0, 'each') !== null &&
-      first?.pack === null
-    ) {
+    } else if (item.kind === 'measure' && each > 0 && first?.pack === null) {
       line.measures[0] = { ...first, pack: item };
     } else for (const piece of pieces.slice(0, count)) if (piece.draft !== null) this.addQuantity(piece);
-    if (rest.length > 0 && lexiconAt(keysOf(rest), 0, 'each') === null) this.readTail(rest, lead);
+    if (each > 0 && first === undefined) this.each = true;
+    if (rest.length > each) this.readTail(rest.slice(each), lead);
+  }
+
+  /** "1 cup flour minus 2 tablespoons" */
+  private takeLess(piece: Piece): boolean {
+    const [first] = this.line.measures;
+    const less = first === undefined ? null : difference(first, piece.draft!.item);
+    // What was taken stands apart in the line, so the extent stays that of the amount.
+    if (less !== null) this.line.measures[0] = { ...less, end: first!.end };
+    return less !== null;
+  }
+
+  /** "each about 8 ounces and 1 inch thick": the weight and the length of one piece. */
+  private readSizes(pieces: readonly Piece[]): void {
+    const { line } = this;
+    const rest: Piece[] = [];
+    for (const piece of pieces) {
+      const item = piece.draft?.item;
+      const first = line.measures[0];
+      if (item?.kind === 'dimension') line.dimensions.push(item);
+      else if (item?.kind === 'measure' && first?.pack === null) line.measures[0] = { ...first, pack: item };
+      else if (piece.draft === null && jointOf(piece) === null && lexiconAt([piece.key], 0, 'each') === null)
+        rest.push(piece);
+    }
+    if (rest.length > 0 && stateLength(keysOf(rest), 0) < rest.length)
+      line.unread.push(phraseOf(this.text, rest));
   }
 
   private addAlternatives(pieces: readonly Piece[], joint: 'and' | 'or'): void {
@@ -339,7 +375,6 @@ class LineReader extends LineNotes {
 
 /** A tail within a tail: "cut in half, or 2 cups frozen (thawed)". */
 const DEEPEST_TAIL = 8;
-const MOST_SHARED_WORDS = 2;
 /** "from 30 to 70 g", "use 2 cups": a small word with a quantity right after it. */
 function isBeforeQuantity(keys: readonly string[], at: number): boolean {
   if (keys[at + 1] !== QUANTITY_KEY) return false;
@@ -356,33 +391,4 @@ function isInside(segment: Segment): boolean {
 /** "(70%)" tells of what is inside, not how much of it there is. */
 function isShareOfWhole(item: Measure): boolean {
   return item.unit !== null && item.unit === unitNamed('%')?.id;
-}
-
-function isRowBeginning(keys: readonly string[]): boolean {
-  return rowEndingAt(keys) !== null && rowEndingAt(keys) !== rowEndingAt(keys.slice(1));
-}
-
-/** "unflavored, unsweetened gelatin": one word after the amount that the larder does not know, before a name that it does. */
-function isAdjectives(pieces: readonly Piece[]): boolean {
-  if (pieces[0]?.draft === null) return false;
-  const { foods, tail } = namesIn(pieces.filter((piece) => piece.draft === null));
-  const name = foods[0]?.name ?? [];
-  return tail.length === 0 && foods.length === 1 && name.length === 1 && rowOf(keysOf(name)) === null;
-}
-
-function endsInFood(pieces: readonly Piece[]): boolean {
-  const { foods, tail } = namesIn(pieces);
-  return (
-    tail.length === 0 &&
-    foods.every(({ name }) => name.length > 0) &&
-    rowEndingAt(keysOf(foods.at(-1)?.name ?? [])) !== null
-  );
-}
-
-/** "active dry - yeast": a dash inside a name that the larder knows. */
-function isBrokenName(before: readonly Piece[], after: readonly Piece[]): boolean {
-  const own = keysOf(before).filter((key) => key !== QUANTITY_KEY);
-  const keys = keysOf(after);
-  if (rowEndingAt(own) !== null || rowEndingAt(keys) === null) return false;
-  return rowEndingAt([...own.slice(-1), ...keys]) !== null && foodAt([...own.slice(-1), ...keys], 0) !== null;
 }

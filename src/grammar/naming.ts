@@ -2,7 +2,8 @@
 import { foodAt, foodNamed, kindsOf } from '../larder/foods.js';
 import { lexiconAt } from '../larder/lexicon.js';
 import { techniqueOf } from '../larder/techniques.js';
-import { keysOf, type Piece } from './line-pieces.js';
+import { unitNamed } from '../larder/units.js';
+import { keysOf, type Piece, QUANTITY_KEY } from './line-pieces.js';
 import { rowOf, stateLength } from './words.js';
 
 /** One food of a stretch: its words, and what was said of it before and after. */
@@ -99,12 +100,25 @@ export function looksLikeFood(pieces: readonly Piece[], keys: readonly string[],
       continue;
     }
     if (lexiconAt(keys, at, 'plus-more') !== null || lexiconAt(keys, at, 'to-taste') !== null) return false;
+    const vague = vagueMeasureLength(keys, at);
+    if (vague > 0) {
+      at += vague;
+      continue;
+    }
     const skipped = stateLength(keys, at) || beforeNameLength(keys, at);
     if ((foodAt(keys, at)?.length ?? 0) > skipped) return true;
     if (skipped === 0) return !opensTail(keys, at) && techniqueOf(keys[at]!)?.form !== 'ing';
     at += skipped;
   }
   return false;
+}
+
+/** "few pinches of", "a few dashes each": how many words stand for an amount that is not told, with their unit; 0 without one. */
+export function vagueMeasureLength(keys: readonly string[], at: number): number {
+  const vague = lexiconAt(keys, at, 'vague-amount')?.length ?? 0;
+  if (vague === 0 || unitNamed(keys[at + vague] ?? '') === null) return 0;
+  const next = at + vague + 1;
+  return keys[next] === 'of' || lexiconAt(keys, next, 'each') !== null ? next + 1 - at : 0;
 }
 
 /** "peeled cored sliced"; after more states than this a name would have been cut off before. */
@@ -143,6 +157,7 @@ function closes(pieces: readonly Piece[], keys: readonly string[], from: number)
 
 function opensTail(keys: readonly string[], at: number): boolean {
   if (foodAt(keys, at) !== null) return false;
+  if (keys[at + 1] === QUANTITY_KEY && lexiconAt(keys, at, 'less') !== null) return true;
   return (
     lexiconAt(keys, at, 'preparation') !== null ||
     lexiconAt(keys, at, 'attachment') !== null ||
@@ -191,6 +206,8 @@ function namesOtherFood(keys: readonly string[], at: number, length: number): bo
   if (match === null) return false;
   if (at + match.length < keys.length) return match.length > length;
   const rest = foodAt(keys, at + length);
+  // "freshly ground pepper": the bare word already means the food.
+  if (rest !== null && rest.food.uncounted === match.food.name) return false;
   return rest === null || at + length + rest.length < keys.length || rest.food !== match.food;
 }
 

@@ -162,6 +162,7 @@ export abstract class NumberParser extends EmbeddedActionsParser {
           { ALT: () => this.CONSUME(t.Dash) },
           { ALT: () => this.CONSUME(t.AndWord) },
           { ALT: () => this.CONSUME(t.Ampersand) },
+          { ALT: () => this.CONSUME(t.PlusSign) },
         ]),
       ),
     );
@@ -213,6 +214,8 @@ export abstract class NumberParser extends EmbeddedActionsParser {
         return (
           isProperFraction(second) && endOf(last) === first.startOffset && endOf(first) === second.startOffset
         );
+      case t.PlusSign:
+        return isProperFraction(second);
       case t.AndWord:
       case t.Ampersand:
         if (isProperFraction(second)) return true;

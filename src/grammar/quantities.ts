@@ -40,6 +40,12 @@ const CONNECTORS: ReadonlyMap<TokenType, Connector> = new Map<TokenType, Connect
 ]);
 /** Connectors that a hyphen may stand before ("1- to 2-inch") or after ("9-by-13"). */
 const HYPHENATED: ReadonlySet<TokenType> = new Set([t.ToWord, t.OrWord, t.ByWord, t.TimesWord]);
+/** "2 pounds, 3 ounces", "1 hour, 10 minutes", "350°F, 180°C". */
+const COMMA_JOINS: ReadonlySet<Quantity['kind']> = new Set<Quantity['kind']>([
+  'measure',
+  'temperature',
+  'duration',
+]);
 class QuantityParser extends SimpleParser {
   private grouped = false;
 
@@ -193,8 +199,7 @@ class QuantityParser extends SimpleParser {
     if (canBegin(next)) return this.quantityAt(1);
     const how = CONNECTORS.get(next.tokenType);
     if (how === undefined) return false;
-    if (how === 'comma' && current.item.kind !== 'temperature' && current.item.kind !== 'duration')
-      return false;
+    if (how === 'comma' && !COMMA_JOINS.has(current.item.kind)) return false;
     let at = 2;
     if (next.tokenType === t.Hyphen && HYPHENATED.has(this.token(2).tokenType)) at = 3;
     if (this.token(at).tokenType === t.Hyphen) at++;

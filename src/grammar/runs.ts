@@ -81,7 +81,7 @@ function withOnes(tokens: readonly KitchenToken[]): KitchenToken[] {
     if (unit !== undefined && isUnit(unit)) {
       const near =
         unitAt === at && tokens[at - 1]?.tokenType === t.Approximator && !isCounted(tokens[at - 2]);
-      if (near || (opening && opensMeasure(unit, tokens[unitAt + 1]))) {
+      if (near || (opening && opensMeasure(unit, tokens[unitAt + 1], tokens[unitAt + 2]))) {
         result.push(emptyArticle(token));
         opening = false;
       }
@@ -97,8 +97,14 @@ function isCounted(token: KitchenToken | undefined): boolean {
   return token !== undefined && canBegin(token);
 }
 
-function opensMeasure(unit: KitchenToken, next: KitchenToken | undefined): boolean {
-  if (next?.tokenType === t.OfWord) return true;
+function opensMeasure(
+  unit: KitchenToken,
+  next: KitchenToken | undefined,
+  after: KitchenToken | undefined,
+): boolean {
+  // "Leaves of 1 bunch parsley" asks for a part of what is measured after it.
+  if (next?.tokenType === t.OfWord) return after === undefined || !canBegin(after);
+  if (next?.tokenType === t.EachWord) return unit.tokenType === t.VagueUnit;
   return (
     unit.tokenType === t.VagueUnit && unit.payload?.unit?.unclear === false && next?.tokenType === t.Word
   );

@@ -1,6 +1,7 @@
 /** The grammar of one quantity: a number with its unit, a temperature, a duration, a length. */
 import type { ParserMethod, TokenType } from 'chevrotain';
 import type Fraction from 'fraction.js';
+import { singular } from '../larder/names.js';
 import { type Draft, isPackSize, measure, ONE, packOf, type Quantity, secondsOf, single } from './drafts.js';
 import { isFigure } from './lexer.js';
 import { NumberParser, type Numeral } from './numbers.js';
@@ -257,7 +258,10 @@ export abstract class SimpleParser extends NumberParser {
     const next = this.token(at).tokenType === t.SizeWord ? at + 1 : at;
     const { tokenType } = this.token(next);
     if (tokenType === t.PackUnit) return true;
-    return tokenType === t.PieceUnit && (hyphen || this.token(next + 1).tokenType === t.OfWord);
+    if (tokenType !== t.PieceUnit) return false;
+    // "500 g piece of salmon" is one piece; "500 g slices of ham" are as many as it takes.
+    const one = this.token(next + 1).tokenType === t.OfWord && isOne(this.token(next));
+    return hyphen || one;
   }
 
   private bare(number: Numeral): Simple {
@@ -342,6 +346,10 @@ function fanned(fan: KitchenToken, found: Simple): Simple {
 
 function isLoneOne(number: Numeral): boolean {
   return number.style === 'article' || (number.style === 'word' && number.value.equals(1));
+}
+
+function isOne({ payload }: KitchenToken): boolean {
+  return payload !== undefined && singular(payload.key) === payload.key;
 }
 
 /** A bowl or a can is a measure of what is in it only with "of". */

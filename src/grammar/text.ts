@@ -41,6 +41,9 @@ export function pushToken(items: Item[], token: KitchenToken): void {
 const COOLEST_OVEN = 100;
 const HOTTEST_OVEN = 600;
 const OVEN_STEP = 5;
+/** What a thermometer shows may be any number from here on: fish in Celsius. */
+const COOLEST_READING = 45;
+const WORDS_BEFORE_HEAT = 3;
 const MOST_WORDS_BEFORE_FOOD = 3;
 const MOST_WORDS_AHEAD = 10;
 
@@ -65,7 +68,7 @@ function pushCount(items: Item[], draft: Draft, count: Count, parts: readonly Pa
     }
     return;
   }
-  if (style === 'figure' && isOven(count, items[items.length - 1], ahead)) {
+  if (style === 'figure' && isHeat(count, items, ahead)) {
     items.push({ ...count, kind: 'temperature', scale: null, fan: false, equals: [] });
   } else items.push(count);
 }
@@ -98,12 +101,21 @@ function wordsAhead(parts: readonly Part[], from: number): string[] {
   return keys;
 }
 
-function isOven(count: Count, before: Item | undefined, ahead: readonly string[]): boolean {
+/** Whether a plain number is the heat of an oven or what a thermometer shows: "at 350", "reads 165". */
+function isHeat(count: Count, items: readonly Item[], ahead: readonly string[]): boolean {
   const { low, high } = count.amount;
-  if (low.lt(COOLEST_OVEN) || high.gt(HOTTEST_OVEN) || !low.mod(OVEN_STEP).equals(0)) return false;
-  if (lexiconAt(ahead, 0, 'oven-after') !== null) return true;
-  const after = ahead.length === 0 || lexiconAt(ahead, 0, 'oven-then') !== null;
-  return after && before?.kind === 'word' && lexiconAt([before.key], 0, 'oven-before') !== null;
+  if (low.lt(COOLEST_READING) || high.gt(HOTTEST_OVEN)) return false;
+  const oven = low.gte(COOLEST_OVEN) && low.mod(OVEN_STEP).equals(0);
+  if (oven && lexiconAt(ahead, 0, 'oven-after') !== null) return true;
+  const ends = ahead.length === 0 || lexiconAt(ahead, 0, 'oven-then') !== null;
+  const before = items.slice(-WORDS_BEFORE_HEAT).map((item) => (item.kind === 'word' ? item.key : ''));
+  if (opensHeat(before, 'reading-before')) return ends || lexiconAt(ahead, 0, 'reading-then') !== null;
+  return oven && ends && opensHeat(before, 'oven-before');
+}
+
+/** Whether the words end in a phrase of that class. */
+function opensHeat(before: readonly string[], is: 'oven-before' | 'reading-before'): boolean {
+  return before.some((_, at) => lexiconAt(before, at, is)?.length === before.length - at);
 }
 
 function isHyphenated(items: readonly Item[], start: number): boolean {

@@ -48,8 +48,9 @@ export const Vulgar = createToken({ name: 'Vulgar', pattern: /[¼-¾⅐-⅞↉]/
 // Letters of any script, with apostrophes inside, and "(s)" for a plural left open.
 export const Word = createToken({
   name: 'Word',
-  // biome-ignore lint/suspicious/noMisleadingCharacterClass: a combining mark belongs to the word it stands in.
-  pattern: /[A-Za-zªµÀ-ÖØ-öø-ʯ\u0300-῿Ⰰ-⷟぀-퟿豈-﷿ﹰ-ﻼ]+(?:['’ʼ][A-Za-zÀ-ÖØ-öø-ʯ\u0300-῿]+)*(?:\((?:s|es)\))?/,
+  pattern:
+    // biome-ignore lint/suspicious/noMisleadingCharacterClass: a combining mark belongs to the word it stands in.
+    /[A-Za-zªµÀ-ÖØ-öø-ʯ\u0300-῿Ⰰ-⷟぀-퟿\uF900-﷿ﹰ-ﻼ]+(?:['’ʼ][A-Za-zÀ-ÖØ-öø-ʯ\u0300-῿]+)*(?:\((?:s|es)\))?/,
   categories: Loose,
 });
 export const Hyphen = createToken({ name: 'Hyphen', pattern: /[-‐‑]/, categories: Loose });

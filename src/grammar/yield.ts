@@ -49,7 +49,7 @@ function oneAt(items: readonly Item[], at: number): Amount | null {
   const keys = wordsFrom(items, at);
   const next = items[at + 1];
   if (lexiconAt(keys, 0, 'number')?.means === '1')
-    return next?.kind === 'dimension' || keys.length > 1 ? ONE : null;
+    return next?.kind === 'dimension' || keys.length > 1 || at <= 1 ? ONE : null;
   if (lexiconAt(keys, 0, 'article') === null) return null;
   return next?.kind === 'dimension' || foodAt(keys, 1) !== null ? ONE : null;
 }
@@ -72,7 +72,28 @@ function thingsAfter(text: string, items: readonly Item[], from: number): string
   while (items[first]?.kind === 'dimension') first++;
   let last = first;
   while (items[last]?.kind === 'word' || isJoint(items, last)) last++;
+  const keys = wordsFrom(items, first);
+  if (last > first && keys[last - first - 1] === 'or' && isCounted(items[last])) {
+    // "12 large or 24 small muffins": the things are named once, after the alternative.
+    if (sizesFrom(keys, 0) === keys.length - 1)
+      return thingsAfter(text, items, last + 1 + sizesAt(items, last + 1));
+    last--;
+  }
   return last === first ? '' : text.slice(items[first]!.start, items[last - 1]!.end);
+}
+
+function isCounted(item: Item | undefined): boolean {
+  return item?.kind === 'count' || (item?.kind === 'measure' && item.unit === null);
+}
+
+function sizesAt(items: readonly Item[], from: number): number {
+  return sizesFrom(wordsFrom(items, from), 0);
+}
+
+/** How many words from `from` on tell a size. */
+function sizesFrom(keys: readonly string[], from: number): number {
+  const size = lexiconAt(keys, from, 'size');
+  return size === null ? 0 : size.length + sizesFrom(keys, from + size.length);
 }
 
 function isJoint(items: readonly Item[], at: number): boolean {

@@ -31,6 +31,19 @@ describe('a temperature is read on its scale, whatever the sign for degrees', ()
   });
 });
 
+describe('a plain number that a thermometer shows or an oven is set to is a temperature', () => {
+  reads({
+    'until it reads 165.': 'until it reads [165 degrees] .',
+    'it registers 63 in the middle': 'it registers [63 degrees] in the middle',
+    'once it reaches 145, rest': 'once it reaches [145 degrees] , rest',
+    'a temperature of 203.': 'a temperature of [203 degrees] .',
+    'Heat the oven to 300 and line a tray': 'Heat the oven to [300 degrees] and line a tray',
+    'Reduce oven to 120.': 'Reduce oven to [120 degrees] .',
+    'the pile reaches 200 hands': 'the pile reaches [200] hands',
+    'until it reaches 6.': 'until it reaches [6] .',
+  });
+});
+
 describe('a temperature said on two scales is one', () => {
   reads({
     '350°F/175°C': '[350 fahrenheit = [175 celsius]]',

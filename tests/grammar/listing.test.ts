@@ -116,7 +116,7 @@ describe('a name keeps the words that tell one kind from another', () => {
 
 describe('several foods in a line are told apart, and how they are joined', () => {
   reads({
-    'salt and pepper': { foods: ['salt (salt)', 'and pepper (pepper)'] },
+    'salt and pepper': { foods: ['salt (salt)', 'and pepper (black pepper)'] },
     'Onion, celery, carrot and garlic': {
       foods: ['Onion (onion)', 'and celery (celery)', 'and carrot (carrot)', 'and garlic (garlic)'],
     },
@@ -178,9 +178,9 @@ describe('what the cook is free to do is told apart from the food', () => {
       plusMore: 'plus more for dusting',
     },
     '1 cup flour, plus 2 tablespoons for the pan': {
-      measures: ['[1 cup + [2 tablespoon]]'],
+      measures: ['[1 cup]'],
       foods: ['flour (flour)'],
-      purpose: 'for the pan',
+      plusMore: 'plus 2 tablespoons for the pan',
     },
     '3 cups flour, plus more as needed': {
       measures: ['[3 cup]'],
@@ -230,7 +230,10 @@ describe('comments are kept aside, marks of lists are passed over', () => {
       foods: ['soy sauce (soy sauce)'],
       asides: ['preferably dark'],
     },
-    'Seasoning: salt and pepper': { foods: ['salt (salt)', 'and pepper (pepper)'], asides: ['Seasoning'] },
+    'Seasoning: salt and pepper': {
+      foods: ['salt (salt)', 'and pepper (black pepper)'],
+      asides: ['Seasoning'],
+    },
     '☐ [ ] ~2 cups rice*': { measures: ['[about 2 cup]'], foods: ['rice (rice)'] },
     '': {},
   });

@@ -28,6 +28,16 @@ describe('a yield counts what the recipe gives, with or without its label', () =
     ['Makes 24 small cookies', ['24', 'small cookies']],
     ['Yield: 1 1/2 cups', [null, '', '[3/2 cup]']],
     ['Two 8-inch rounds', ['2', 'rounds', '[8 inch]']],
+    ['Serves one', ['1', '']],
+    ['Serves six', ['6', '']],
+    ['Serve 4', ['4', '']],
+    ['For 4', ['4', '']],
+    ['For six', ['6', '']],
+    ['Four servings', ['4', 'servings']],
+    ['One 9-inch cake', ['1', 'cake', '[9 inch]']],
+    ['about two adult portions', ['about 2', 'adult portions']],
+    ['Makes 12 large or 24 small muffins', ['12', 'muffins']],
+    ['Makes 12 muffins or 24 mini muffins', ['12', 'muffins']],
   ])('%s', (text, expected) => expect(shownYield(readYield(text))).toEqual(expected));
 });
 
@@ -35,7 +45,7 @@ test('2/3 servings are two to three, since nobody is fed by less than one', () =
   expect(shownYield(readYield('2/3'))).toEqual(['2 to 3', '']);
 });
 
-test.each(['', '??', 'depends', 'serves a crowd'])('a yield of "%s" is none', (text) =>
+test.each(['', '??', 'depends', 'serves a crowd', 'Serves a crowd'])('a yield of "%s" is none', (text) =>
   expect(readYield(text)).toBeNull(),
 );
 
