@@ -172,9 +172,7 @@ function listing(index: number, text: string, line: Partial<ListingLine>): Listi
     preparation: [],
     optional: false,
     divided: false,
-    telling: false,
     toTaste: false,
-    surface: false,
     asNeeded: false,
     plusMore: null,
     purpose: null,
@@ -225,7 +223,9 @@ function mention(where: Step, text: string, listings: readonly Listing[]): Menti
     measure: null,
     determiner: 'the',
     verb: null,
+    telling: false,
     toTaste: false,
+    surface: false,
     optional: false,
   };
 }
