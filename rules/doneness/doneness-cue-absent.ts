@@ -46,7 +46,7 @@ export const donenessCueAbsent: RecipeRule = {
     for (const heating of dish.heatings) {
       if (heating.cued || heating.technique.ends || seen.has(heating.step)) continue;
       const duration = heating.durations[0];
-      if (duration?.seconds != null && duration.seconds.high.lte(BRIEF_SECONDS)) continue;
+      if (duration?.seconds?.high.lte(BRIEF_SECONDS)) continue;
       seen.add(heating.step);
       const passage = dish.recipe.steps[heating.step]!.passage;
       const extent = duration ?? heating;

@@ -66,7 +66,7 @@ export class ListBuilder {
       headed = head !== null && (inner.length > 0 || head.of !== null || colon);
       if (headed) this.enter(head);
       else if (inner.length > 0 && this.isRemark(text)) this.asides.push(first.passage);
-      else if (inner.length > 0 && !amount && (mostlyAmounts(inner) || this.namesList(text))) {
+      else if (inner.length > 0 && !amount && (mostlyAmounts(inner) || (namesPart(text) && inner.some(opensWithAmount)))) {
         this.enter(headOf(first.passage.trim(), first.span, PLAIN_DEPTH));
         headed = true;
       } else this.addLine(first.passage);
@@ -161,10 +161,6 @@ export class ListBuilder {
     const { text } = head.passage;
     if (startsWithAmount(text) || text.includes(',')) return false;
     if (head.of !== null || head.kind === 'serving' || text.endsWith(':')) return true;
-    return this.namesList(text);
-  }
-
-  private namesList(text: string): boolean {
     return namesPart(text) && this.judge.kind(text) !== 'food';
   }
 
@@ -206,10 +202,11 @@ function nameOf(head: Head): string | null {
 }
 
 function mostlyAmounts(items: readonly ListItem[]): boolean {
-  const amounts = items.filter(
-    ({ blocks: [first] }) => first?.type === 'paragraph' && startsWithAmount(first.passage.text),
-  );
-  return amounts.length * 2 > items.length;
+  return items.filter(opensWithAmount).length * 2 > items.length;
+}
+
+function opensWithAmount({ blocks: [first] }: ListItem): boolean {
+  return first?.type === 'paragraph' && startsWithAmount(first.passage.text);
 }
 
 function linesOf(passage: Passage): Passage[] {

@@ -73,7 +73,11 @@ function mentionOf(
   const { start, end } = named;
   const verb = governingVerb(words, start);
   const determiner = determinerOf(words, start);
-  const entries = named.entries.length > 0 ? named.entries : entriesOf(named, words, progress.vocabulary);
+  // "The seeds" are those so called on the list, and the linseed as well.
+  const isNamedByList = named.entries.length > 0 && named.food?.generic !== true;
+  const entries = isNamedByList
+    ? named.entries
+    : [...named.entries, ...entriesOf(named, words, progress.vocabulary)];
   const meant = narrowed(
     entries.map((entry) => entry.listing),
     preferred,

@@ -40,7 +40,9 @@ function passageStart(text: string, { start, end }: Span): number {
   if (start === end) return start;
   let from = start;
   for (let count = 0; count < wordsBefore; count++) {
-    const before = /(?:^|[\s])([\p{L}\p{N}½¼¾⅓⅔’'-]+) $/u.exec(text.slice(Math.max(0, from - longestWord), from));
+    const before = /(?:^|[\s])([\p{L}\p{N}½¼¾⅓⅔’'-]+) $/u.exec(
+      text.slice(Math.max(0, from - longestWord), from),
+    );
     // A step's number or a bullet is no word of the passage.
     if (before === null || !/[\p{L}½¼¾⅓⅔]/u.test(before[1]!)) break;
     from -= before[1]!.length + 1;
