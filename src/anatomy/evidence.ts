@@ -130,10 +130,11 @@ function tableEvidence(table: Table, judge: LineJudge): Evidence {
   const columns = header.map((cell) => columnKind(cell.text));
   const listed = header.some((cell) => headingKind(cell.text) === 'list');
   if (columns.includes('method')) return listed ? { ...TEXT, mingled: true } : METHOD_CLEAR;
-  if (listed || (columns.includes('food') && columns.includes('amount')))
-    return { ...TEXT, list: CLEAR, bare: rows.length >= FEWEST_BARE };
+  if (listed) return { ...TEXT, list: CLEAR, bare: rows.length >= FEWEST_BARE };
+  // "Item" may stand over foods or tools; so may "what".
+  const told = columns.includes('food') && columns.includes('amount');
   const evidence = weighLines(
-    table.rows.map((row) =>
+    (told ? rows : table.rows).map((row) =>
       row
         .map((cell) => cell.text)
         .join(' ')
@@ -143,7 +144,8 @@ function tableEvidence(table: Table, judge: LineJudge): Evidence {
     judge,
   );
   // A table of equivalents looks the same, so a table alone is never certain.
-  return evidence.list > NONE ? { ...evidence, list: POSSIBLE } : TEXT;
+  if (evidence.list === NONE) return TEXT;
+  return told ? evidence : { ...evidence, list: POSSIBLE };
 }
 
 function paragraphEvidence(passage: Passage, judge: LineJudge): Evidence {

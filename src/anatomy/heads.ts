@@ -53,8 +53,8 @@ export function headOfLine(
   const words = text.split(/\s+/).length;
   if (words > MOST_WORDS || readFields(line) !== null || yieldRemark(line) !== null) return null;
   const colon = text.endsWith(':');
-  // "These are the amounts for two portions:" tells the yield, and names nothing; nor does the order "Add:".
-  if (colon && (yieldPhrase(line) !== null || isOrder(text))) return null;
+  // "These are the amounts for two portions:" tells the yield, and names nothing.
+  if (colon && yieldPhrase(line) !== null) return null;
   if (wrapped === 'strong') return isSentence(text, words) ? null : headOf(line, span, BOLD_DEPTH);
   if (isCapitals(text)) return headOf(line, span, BOLD_DEPTH);
   const head = headOf(line, span, PLAIN_DEPTH);
@@ -199,9 +199,9 @@ function isSentence(text: string, words: number): boolean {
   return words > LONGEST_BOLD_SENTENCE && /[.!]$/.test(text);
 }
 
-/** One verb of the kitchen that names neither a food nor a part of a dish. */
-function isOrder(text: string): boolean {
-  const word = fold(text.slice(0, -1).trim());
+/** "Add:" is one verb of the kitchen that names neither a food nor a part of a dish. */
+export function isOrder(text: string): boolean {
+  const word = fold(text.replace(/\s*:$/, ''));
   if (techniqueOf(word)?.form !== 'base' || foodNamed(word) !== null) return false;
   return headingKind(word) === null && labelOf(word) === null;
 }

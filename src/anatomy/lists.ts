@@ -66,7 +66,11 @@ export class ListBuilder {
       headed = head !== null && (inner.length > 0 || head.of !== null || colon);
       if (headed) this.enter(head);
       else if (inner.length > 0 && this.isRemark(text)) this.asides.push(first.passage);
-      else if (inner.length > 0 && !amount && (mostlyAmounts(inner) || (namesPart(text) && inner.some(opensWithAmount)))) {
+      else if (
+        inner.length > 0 &&
+        !amount &&
+        (mostlyAmounts(inner) || (namesPart(text) && inner.some(opensWithAmount)))
+      ) {
         this.enter(headOf(first.passage.trim(), first.span, PLAIN_DEPTH));
         headed = true;
       } else this.addLine(first.passage);

@@ -15,7 +15,7 @@ import {
   yieldValue,
 } from './fields.js';
 import type { Head } from './heads.js';
-import { type LineJudge, startsWithAmount, wordCount } from './language.js';
+import { instructs, type LineJudge, startsWithAmount, wordCount } from './language.js';
 import { ListBuilder } from './lists.js';
 import { MethodBuilder } from './method.js';
 import type { Outline } from './outline.js';
@@ -233,9 +233,17 @@ class RecipeBuilder {
       !this.method.started
     )
       return false;
+    // "Cake" and "Finishing the cake" are parts of it, and so is all that stands inside of the method.
+    const { text } = head.passage;
+    if (
+      section.scope !== null ||
+      !/\p{L}\s+\p{L}/u.test(text) ||
+      /\s(?:the|a|your)\s/i.test(text) ||
+      instructs(text)
+    )
+      return false;
     if (section.pieces.some(({ block }) => block.type !== 'paragraph')) return false;
-    const name = lastWord(head.passage.text);
-    return name !== '' && name === lastWord(this.title.text) && head.passage.text !== this.title.text;
+    return lastWord(text) === lastWord(this.title.text) && text !== this.title.text;
   }
 
   private isList({ reads, block }: Piece, section: Section): boolean {

@@ -4,7 +4,7 @@ import type { Passage } from '../manuscript/passage.js';
 import type { Block, Heading, List, Paragraph } from '../manuscript/types.js';
 import { CLEAR, type Evidence, evidenceOf, NONE, POSSIBLE } from './evidence.js';
 import { readFields, yieldRemark } from './fields.js';
-import { BOLD_DEPTH, type Head, headOf, headOfHeading, headOfLine, PLAIN_DEPTH } from './heads.js';
+import { BOLD_DEPTH, type Head, headOf, headOfHeading, headOfLine, isOrder, PLAIN_DEPTH } from './heads.js';
 import { instructs, type LineJudge, startsWithAmount, wordCount } from './language.js';
 
 /** A block that can hold text; heads have been taken out of paragraphs, and quotes opened. */
@@ -276,7 +276,9 @@ function paragraphEntries(block: Paragraph, next: Block | undefined, into: Entry
     const beforeList = next?.type === 'list' || next?.type === 'table';
     const line = block.passage.trim();
     const head = headOfLine(line, block.span, block.wrapped, beforeList);
-    if (head !== null) into.push({ type: 'head', head });
+    // Over bullets that name foods an order is a step; over steps it is their heading.
+    const order = next?.type === 'list' && !next.ordered && isOrder(line.text) && !instructs(firstText(next));
+    if (head !== null && !order) into.push({ type: 'head', head });
     else flush(text.length);
     return;
   }
@@ -294,6 +296,11 @@ function paragraphEntries(block: Paragraph, next: Block | undefined, into: Entry
     start = end + 1;
   }
   flush(text.length);
+}
+
+function firstText(list: List): string {
+  const first = list.items[0]?.blocks[0];
+  return first?.type === 'paragraph' ? first.passage.text : '';
 }
 
 const LONGEST_INNER_HEAD = 60;

@@ -1,7 +1,7 @@
 /** Who is who in one recipe: what each word of the method means on the list, and what is made on the way. */
 import type Fraction from 'fraction.js';
-import type { Component, Listing, Recipe, Step } from '../anatomy/types.js';
-import type { Duration, Item, ListedFood, Measure, Temperature } from '../grammar/types.js';
+import type { Listing, Recipe, Step } from '../anatomy/types.js';
+import type { Duration, Item, Measure, Temperature } from '../grammar/types.js';
 import type { Food, SafetyClass, Technique } from '../larder/types.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page, Span } from '../manuscript/types.js';
@@ -111,5 +111,3 @@ export interface Book {
   /** Stretches that look like a recipe whose list and method cannot be told apart. */
   readonly unclear: readonly { readonly file: string; readonly span: Span; readonly why: string }[];
 }
-
-export type { Component, Food, Item, ListedFood, Listing, Passage };

@@ -45,7 +45,6 @@ export type KitchenWordClass =
   | 'placeholder'
   | 'placeholder-bracket'
   | 'mass'
-  | 'long-cooking'
   | 'opaque-cue'
   | 'each-word'
   | 'ready-state'

@@ -195,5 +195,4 @@ export const tables = z.strictObject({
   safeTemperatures: z.array(safeTemperatureRow),
   headings: z.array(headingRow),
 });
-export type HeadingRow = z.infer<typeof headingRow>;
 export type Tables = z.infer<typeof tables>;

@@ -41,6 +41,24 @@ describe('yield and times', () => {
     ],
     ['| | |\n|---|---|\n| Serves | 4 |\n| Prep time | 10 min |', ['yield Serves: 4', 'prep 10 min']],
     ['## Yield\n\n2 loaves', ['yield 2 loaves']],
+    ['## Yield\n\nabout 2 cups', ['yield about 2 cups']],
+    ['Makes about 2 cups', ['yield Makes about 2 cups']],
+    ['Serves one', ['yield Serves one']],
+    ['Serve 4', ['yield Serve 4']],
+    ['Four servings', ['yield Four servings']],
+    ['For 4', ['yield For 4']],
+    ['For six', ['yield For six']],
+    ['One 9-inch cake', ['yield One 9-inch cake']],
+    ['Serves 4 – 25 minutes', ['yield Serves 4', 'other 25 minutes']],
+    ['Serves 4 / Prep 10 min', ['yield Serves 4', 'prep 10 min']],
+    ['Serves 4. Prep 10 min.', ['yield Serves 4', 'prep 10 min.']],
+    ['Makes 8 | Ready in 30 mins | Easy', ['yield Makes 8', 'total 30 mins']],
+    ['Prep 10 min, cook 20 min', ['prep 10 min', 'cook 20 min']],
+    ['Prep time 10 minutes, cooking time 20 minutes', ['prep 10 minutes', 'cook 20 minutes']],
+    ['Cooking time 20 minutes plus chilling', ['cook 20 minutes plus chilling']],
+    ['**Active:** 20 min **Total:** 1 hr 10 min', ['prep 20 min', 'total 1 hr 10 min']],
+    ['Prep: 1 hour, 20 minutes', ['prep 1 hour, 20 minutes']],
+    ['Cook: 10 – 20 minutes', ['cook 10 – 20 minutes']],
   ])('are read from "%s"', (top, expected) => {
     expect(stated(around(top))).toEqual(expected);
     expect(only(around(top)).headnote).toEqual([]);
@@ -89,6 +107,31 @@ describe('yield and times', () => {
     ).toEqual(['yield for about two large portions']);
   });
 
+  it('are read from a line over the list that promises it', () => {
+    const line = 'Here are the ingredients for about two adult portions:';
+    expect(stated(`# Soup\n\n## Ingredients\n\n${line}\n\n- leeks\n\n## Method\n\nStew.`)).toEqual([
+      'yield for about two adult portions',
+    ]);
+    const recipe = only(`# Soup\n\n${line}\n\n- 2 leeks\n- 1 cup milk\n\nStew the leeks.`);
+    expect(recipe.yield?.passage.text).toBe('for about two adult portions');
+    expect(recipe.components.map((component) => component.heading)).toEqual([null]);
+  });
+
+  it('are read from parentheses behind the title', () => {
+    const recipe = only('# Jam (makes 4 jars)\n\n## Ingredients\n\n- berries\n\n## Method\n\n1. Boil.');
+    expect(recipe.title?.text).toBe('Jam');
+    expect(recipe.yield?.passage.text).toBe('makes 4 jars');
+  });
+
+  it('are not the size of a serving, nor an order to serve', () => {
+    const recipe = only(around('Serving size: 1 cup'));
+    expect(recipe.yield).toBe(null);
+    expect(words(recipe.nutrition)).toEqual(['Serving size: 1 cup']);
+    expect(stated(around('Serve with 2 lemons.'))).toEqual([]);
+    const eggs = only('# Soup\n\n## Ingredients\n\n- 3 large eggs total\n\n## Method\n\nStew.');
+    expect([eggs.listings.length, eggs.times.length]).toEqual([1, 0]);
+  });
+
   it('are not taken from a listing', () => {
     const recipe = only('# Soup\n\n## Ingredients\n\n- 2 potatoes per serving\n\n## Method\n\nStew.');
     expect(recipe.yield).toBe(null);
@@ -96,6 +139,7 @@ describe('yield and times', () => {
   });
 
   it('may say nothing', () => {
+    expect(only(around('Serves a crowd')).yield).toMatchObject({ parsed: null });
     expect(only(around('Serves:')).yield?.parsed).toBe(null);
     expect(only(around('Servings: ??')).yield?.parsed).toBe(null);
     expect(only(around('A soup.', '---\nserves:\n---\n')).yield?.parsed).toBe(null);

@@ -50,12 +50,15 @@ describe('a paragraph under a method heading', () => {
 });
 
 describe('a paragraph after numbered steps', () => {
-  it.each(['Garnish with lemon.', 'Rub with salt.', 'Roast until brown.', 'Taste and adjust.', 'Check the seasoning.'])(
-    'is a step where it gives an order: "%s"',
-    (text) => {
-      expect(only(around(washed + text)).steps.at(-1)?.passage.text).toBe(text);
-    },
-  );
+  it.each([
+    'Garnish with lemon.',
+    'Rub with salt.',
+    'Roast until brown.',
+    'Taste and adjust.',
+    'Check the seasoning.',
+  ])('is a step where it gives an order: "%s"', (text) => {
+    expect(only(around(washed + text)).steps.at(-1)?.passage.text).toBe(text);
+  });
 
   it.each(['Onion tacos are made by adding onions.', 'The leeks of spring taste best.'])(
     'is a note where it gives none: "%s"',
@@ -69,13 +72,27 @@ describe('a paragraph after numbered steps', () => {
 
 describe('a name with the word of the title over a few words after the steps', () => {
   it('heads a variation', () => {
-    const text = '# Pancakes\n\n- 2 eggs\n- 1 cup flour\n\nBeat them. Fry.\n\n## Corn Pancakes\n\nFold in corn.';
+    const text =
+      '# Pancakes\n\n- 2 eggs\n- 1 cup flour\n\nBeat them. Fry.\n\n## Corn Pancakes\n\nFold in corn.';
     expect(steps(only(text))).toEqual(['- Beat them. Fry.']);
     expect(words(only(text).notes)).toEqual(['Fold in corn.']);
   });
 });
 
 describe('the heading of a step', () => {
+  it('may be one verb with a colon', () => {
+    expect(steps(only(around('Fry:\n\n1. Heat the oil.\n2. Stir.')))).toEqual([
+      '1 (Fry:) Heat the oil.',
+      '2 (Fry:) Stir.',
+    ]);
+  });
+
+  it('may have the word of the title', () => {
+    const text =
+      '# Lemon Cake\n\n- 2 eggs\n- 1 cup flour\n\nBeat the eggs.\n\n## Finishing the Cake\n\nGlaze it.';
+    expect(only(text).steps).toHaveLength(2);
+  });
+
   it('is not that of the last listings before it', () => {
     const text = '# Cake\n\n**Cake**\n\n- 2 eggs\n- 100 g flour\n\n**Top**\n\n- 100 g sugar\n- 1 lemon\n\n';
     expect(steps(only(`${text}1. Beat the eggs.\n2. Squeeze the lemon.`))).toEqual([
@@ -88,14 +105,31 @@ describe('the heading of a step', () => {
 
   it('may be bold words at its head', () => {
     expect(
-      steps(only(around('1. **Clean the leeks.** Wash them.\n2. **Stew**: cook them in a pot.\n3. __Serve:__ ladle it.'))),
+      steps(
+        only(
+          around(
+            '1. **Clean the leeks.** Wash them.\n2. **Stew**: cook them in a pot.\n3. __Serve:__ ladle it.',
+          ),
+        ),
+      ),
     ).toEqual(['1 (Clean the leeks) Wash them.', '2 (Stew) cook them in a pot.', '3 (Serve) ladle it.']);
   });
 
   it('is not made of bold words that the step needs', () => {
     expect(
-      steps(only(around('1. **Wash** the leeks.\n2. **Heat the oven to 200°C.** Grease a tin.\n3. **Rest:** 10 minutes.\n4. **Serve.**'))),
-    ).toEqual(['1 Wash the leeks.', '2 Heat the oven to 200°C. Grease a tin.', '3 Rest: 10 minutes.', '4 Serve.']);
+      steps(
+        only(
+          around(
+            '1. **Wash** the leeks.\n2. **Heat the oven to 200°C.** Grease a tin.\n3. **Rest:** 10 minutes.\n4. **Serve.**',
+          ),
+        ),
+      ),
+    ).toEqual([
+      '1 Wash the leeks.',
+      '2 Heat the oven to 200°C. Grease a tin.',
+      '3 Rest: 10 minutes.',
+      '4 Serve.',
+    ]);
   });
 });
 
@@ -109,10 +143,13 @@ describe('boxes to be ticked off', () => {
 });
 
 describe('a table of steps', () => {
-  it.each(['| Step | What to do |', '| # | Directions |', '| Step | Action |'])('has their numbers: "%s"', (head) => {
-    const table = `${head}\n|---|---|\n| 1 | Wash the leeks. |\n| 2 | Stew them. |`;
-    expect(steps(only(around(table)))).toEqual(['1 Wash the leeks.', '2 Stew them.']);
-  });
+  it.each(['| Step | What to do |', '| # | Directions |', '| Step | Action |'])(
+    'has their numbers: "%s"',
+    (head) => {
+      const table = `${head}\n|---|---|\n| 1 | Wash the leeks. |\n| 2 | Stew them. |`;
+      expect(steps(only(around(table)))).toEqual(['1 Wash the leeks.', '2 Stew them.']);
+    },
+  );
 
   it('beside the ingredients of each step cannot be told apart', () => {
     const { recipes, unclear } = contents(
@@ -150,7 +187,16 @@ describe('a part with a list of its own after the method', () => {
 });
 
 describe('a usual heading of the method', () => {
-  const heads = ['Assembly', 'To assemble', 'To cook', 'To bake', 'Preparation', 'Cooking', 'Baking', 'Accompaniments'];
+  const heads = [
+    'Assembly',
+    'To assemble',
+    'To cook',
+    'To bake',
+    'Preparation',
+    'Cooking',
+    'Baking',
+    'Accompaniments',
+  ];
   it.each(heads)('heads a component over a list of amounts: "%s"', (head) => {
     const part = `## ${head}\n\n- 200 ml cream\n- 1 cup sugar\n\n`;
     const expected = ['-: 2 leeks | salt', `${head.toLowerCase()}: 200 ml cream | 1 cup sugar`];
@@ -172,7 +218,9 @@ describe('lists and steps in turns', () => {
     `${head}\n\n- 2 eggs\n- 1 cup ${food}\n\n1. Beat the eggs.\n2. Stir.\n\n`;
 
   it('are parts of one recipe where the title states the yield', () => {
-    const recipe = only(`# Layered Trifle\n\nServes 10\n\n${part('## Custard', 'milk')}${part('## Cake', 'flour')}`);
+    const recipe = only(
+      `# Layered Trifle\n\nServes 10\n\n${part('## Custard', 'milk')}${part('## Cake', 'flour')}`,
+    );
     expect(recipe.title?.text).toBe('Layered Trifle');
     expect(recipe.yield?.passage.text).toBe('Serves 10');
     expect(components(recipe)).toEqual(['custard: 2 eggs | 1 cup milk', 'cake: 2 eggs | 1 cup flour']);
@@ -190,7 +238,11 @@ describe('lists and steps in turns', () => {
   });
 
   it('are recipes of a chapter where their names are those of dishes, with yields or without', () => {
-    const leek = ['Leek Soup: 2 listed, 2 steps', 'Pea Soup: 2 listed, 2 steps', 'Bean Pot: 2 listed, 2 steps'];
+    const leek = [
+      'Leek Soup: 2 listed, 2 steps',
+      'Pea Soup: 2 listed, 2 steps',
+      'Bean Pot: 2 listed, 2 steps',
+    ];
     const chapter = (under: string): string =>
       `# Soups\n\nSoup is warm.\n\n${['Leek Soup', 'Pea Soup', 'Bean Pot'].map((name) => part(`## ${name}${under}`, 'milk')).join('')}`;
     expect(outline(chapter(''))).toEqual(leek);
@@ -198,9 +250,13 @@ describe('lists and steps in turns', () => {
   });
 
   it('are recipes where their names are kinds of the same part, or state yields', () => {
-    expect(outline(`# Sauces\n\nFor fish.\n\n${part('## Mint Sauce', 'mint')}${part('## Bread Sauce', 'milk')}`)).toHaveLength(2);
     expect(
-      outline(`# Basics\n\n${part('## Custard\n\nMakes 2 cups', 'milk')}${part('## Cake\n\nServes 8', 'flour')}`),
+      outline(`# Sauces\n\nFor fish.\n\n${part('## Mint Sauce', 'mint')}${part('## Bread Sauce', 'milk')}`),
+    ).toHaveLength(2);
+    expect(
+      outline(
+        `# Basics\n\n${part('## Custard\n\nMakes 2 cups', 'milk')}${part('## Cake\n\nServes 8', 'flour')}`,
+      ),
     ).toHaveLength(2);
   });
 

@@ -176,6 +176,10 @@ describe('titles', () => {
     ]);
   });
 
+  it('may have the word recipe before them', () => {
+    expect(outline(`# Recipe: Rye Crackers (v2)\n${rest}`)).toEqual(['Rye Crackers (v2): 1 listed, 1 steps']);
+  });
+
   it('may be missing', () => {
     expect(only(rest).title).toBe(null);
   });
