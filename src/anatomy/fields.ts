@@ -50,7 +50,12 @@ export function yieldSentence(passage: Passage): StatedYield | null {
     if (open === null || open.label.is !== 'yield' || sentence.text.length > LONGEST_LINE) continue;
     if (isOrder(sentence.text, open.length)) continue;
     const parsed = readYield(sentence.text);
-    if (parsed?.amount) return { passage: sentence, parsed };
+    // "Makes 2 quarts" says how much; "makes use of 2 cups of rice" does not.
+    const poured =
+      parsed !== null &&
+      parsed.measures.length > 0 &&
+      startsWithNumber(sentence.text.slice(open.length).trim());
+    if (parsed !== null && (parsed.amount !== null || poured)) return { passage: sentence, parsed };
   }
   return yieldPhrase(passage);
 }

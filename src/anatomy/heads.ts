@@ -60,7 +60,8 @@ export function headOfLine(
   const head = headOf(line, span, PLAIN_DEPTH);
   const usual = head.kind !== null && head.kind !== 'matter' && head.kind !== 'recipe';
   if (colon && (usual || head.of !== null || (beforeList && !instructs(text)))) return head;
-  if (wrapped === 'emphasis' && (usual || head.of !== null)) return isSentence(text, words) ? null : head;
+  if (wrapped === 'emphasis' && (usual || head.of !== null))
+    return /[.!]$/.test(text) && words > 2 ? null : head;
   // Bare words are a heading only where hardly anything else can be meant.
   const bare =
     (head.kind === 'list' || head.kind === 'method') &&
@@ -201,7 +202,8 @@ function isSentence(text: string, words: number): boolean {
 
 /** "Add:" is one verb of the kitchen that names neither a food nor a part of a dish. */
 export function isOrder(text: string): boolean {
-  const word = fold(text.replace(/\s*:$/, ''));
+  if (!text.endsWith(':')) return false;
+  const word = fold(text.slice(0, -1).trim());
   if (techniqueOf(word)?.form !== 'base' || foodNamed(word) !== null) return false;
   return headingKind(word) === null && labelOf(word) === null;
 }

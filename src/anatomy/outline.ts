@@ -156,22 +156,23 @@ function absorbs(node: Node, kid: Node, titled: boolean, isRoot: boolean): boole
 function partsOf(node: Node, titledRoot: boolean): ReadonlySet<Node> {
   const none: ReadonlySet<Node> = new Set();
   if ((node.section === null && !titledRoot) || node.kids.length === 0) return none;
-  const whole = wholeKids(node).filter((kid) => !hasListHead(kid));
-  if (whole.length === 0 || whole.some((kid) => wholeKids(kid).length > 0)) return none;
+  const all = wholeKids(node);
+  if (all.length === 0 || all.some((kid) => wholeKids(kid).length > 0)) return none;
   const own = weigh(node.own);
+  const whole = all.filter((kid) => !hasListHead(kid));
   if (own.list === SAID && own.method === SAID) return new Set(whole);
-  const stated = whole.map(stateOf);
   // A bold line is smaller than any title above it; a heading with a yield of its own is a recipe.
-  if (isWhole(own))
-    return new Set(
-      whole.filter((kid, index) => own.list === SAID || kid.depth >= BOLD_DEPTH || !stated[index]!.value),
-    );
-  if (own.list > NONE || stated.some((said) => said.value) || whole.length < 2) return none;
-  const named = whole.every(namesKid);
+  if (isWhole(own)) {
+    const said = own.list === SAID || own.method === SAID;
+    return new Set(whole.filter((kid) => said || kid.depth >= BOLD_DEPTH || !stateOf(kid).value));
+  }
+  const stated = all.map(stateOf);
+  if (own.list > NONE || all.length < 2 || stated.some((said) => said.value)) return none;
+  const named = all.every(namesKid);
+  const told = stated.some((said) => said.text) || whole.length < all.length;
   const top = node.section === null ? null : stateOf(node);
-  const told = stated.some((said) => said.text);
-  if (top?.value === true) return named || (top.fields && !told) ? new Set(whole) : none;
-  return named && !told && areParts(whole, top?.text === true) ? new Set(whole) : none;
+  if (top?.value === true) return named || (top.fields && !told) ? new Set(all) : none;
+  return named && !told && areParts(all, top?.text === true) ? new Set(all) : none;
 }
 
 function namesKid(kid: Node): boolean {

@@ -29,6 +29,15 @@ export interface Naming {
   readonly front: boolean;
 }
 
+/** What stands under one head: listings, steps, and whether its listings come after the first steps of the recipe. */
+interface Group {
+  readonly listed: boolean;
+  readonly stepped: boolean;
+  readonly late: boolean;
+}
+
+const NEW_GROUP: Group = { listed: false, stepped: false, late: false };
+
 export function recipeOf(page: Page, outline: Outline, naming: Naming, judge: LineJudge): Recipe {
   return new RecipeBuilder(page, outline, naming, judge).build();
 }
@@ -48,8 +57,7 @@ class RecipeBuilder {
   private listed = false;
   /** Whether the page tells some listings, then what to do with them, then more listings. */
   private inTurns = false;
-  /** For every head over listings, whether it stands over steps as well. */
-  private readonly groups = new Map<Head | null, { listed: boolean; stepped: boolean }>();
+  private readonly groups = new Map<Head | null, Group>();
   /** Whether a list of its own was read in the section at hand. */
   private listedHere = false;
   /** How sure the surest list and method of the recipe are: less sure blocks are then neither. */
@@ -175,9 +183,14 @@ class RecipeBuilder {
     else if (part ? this.isStepOfPart(piece) : this.isMethod(piece, section.scope)) {
       const seen = this.groups.get(group);
       // The heading over a list is not yet that of the steps below the list.
-      if (seen?.listed && !section.component && (section.head === null || section.head === group))
+      if (
+        seen?.listed &&
+        !seen.late &&
+        !section.component &&
+        (section.head === null || section.head === group)
+      )
         this.method.shareHeading();
-      this.groups.set(group, { listed: seen?.listed ?? false, stepped: true });
+      this.groups.set(group, { ...(seen ?? NEW_GROUP), stepped: true });
       this.method.add(block, section.scope === 'method' || part);
     } else if (section.scope !== null && section.scope !== 'list' && section.scope !== 'method')
       this.readPart(section.scope, block);
@@ -198,14 +211,15 @@ class RecipeBuilder {
 
   private readLead(block: Content, group: Head | null): void {
     this.inTurns = true;
-    this.groups.set(group, { listed: this.groups.get(group)?.listed ?? false, stepped: true });
+    this.groups.set(group, { ...(this.groups.get(group) ?? NEW_GROUP), stepped: true });
     this.method.add(block, true);
   }
 
   private readList(block: Content, group: Head | null): void {
     this.listed = true;
     this.listedHere = true;
-    this.groups.set(group, { listed: true, stepped: this.groups.get(group)?.stepped ?? false });
+    const seen = this.groups.get(group) ?? NEW_GROUP;
+    this.groups.set(group, { ...seen, listed: true, late: seen.late || this.method.started });
     const fields = block.type === 'paragraph' ? readFields(block.passage) : null;
     if (fields !== null) this.take(fields);
     else this.list.add(block);

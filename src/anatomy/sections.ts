@@ -277,7 +277,8 @@ function paragraphEntries(block: Paragraph, next: Block | undefined, into: Entry
     const line = block.passage.trim();
     const head = headOfLine(line, block.span, block.wrapped, beforeList);
     // Over bullets that name foods an order is a step; over steps it is their heading.
-    const order = next?.type === 'list' && !next.ordered && isOrder(line.text) && !instructs(firstText(next));
+    const bullets = next?.type === 'list' && !next.ordered && block.wrapped === null ? next : null;
+    const order = bullets !== null && isOrder(line.text) && !instructs(firstText(bullets));
     if (head !== null && !order) into.push({ type: 'head', head });
     else flush(text.length);
     return;

@@ -128,9 +128,17 @@ function keysBetween(dish: Dish, mention: Mention): string[] {
 /** "16 balls for 2 pounds of meat": the amount is a proportion. */
 function isRatio(dish: Dish, mention: Mention): boolean {
   const items = dish.steps[mention.step]!.items;
-  const before = items[items.findIndex((item) => item.start >= mention.measure!.start) - 1];
-  return before?.kind === 'word' && (before.key === 'for' || before.key === 'per');
+  const at = items.findIndex((item) => item.start >= mention.measure!.start);
+  const before = items[at - 1];
+  // "You should have about 4 cups of rice": what comes of it.
+  const results = items
+    .slice(Math.max(0, at - 3), at)
+    .some((item) => item.kind === 'word' && item.key === 'have');
+  return results || (before?.kind === 'word' && (before.key === 'for' || before.key === 'per'));
 }
+
+/** How many words off a word may still say that the amount is taken again. */
+const FURTHEST_WORD = 30;
 
 /** "2 tablespoons at a time", "½ cup into each jar": the amount is not the whole. */
 function takenSeveralTimes(dish: Dish, mention: Mention): boolean {
@@ -139,10 +147,10 @@ function takenSeveralTimes(dish: Dish, mention: Mention): boolean {
     item.kind === 'word' ? item.key : item.kind === 'point' ? item.text : '',
   );
   const first = items.findIndex((item) => item.start >= mention.measure!.start);
-  const last = items.findIndex((item) => item.start >= mention.end);
-  const end = last < 0 ? items.length : Math.min(items.length, last + 8);
-  for (let at = Math.max(0, first - 4); at < end; at++) {
-    if (keys[at] === '.' && at > first) break;
+  let from = first;
+  while (from > 0 && from > first - FURTHEST_WORD && keys[from - 1] !== '.') from--;
+  for (let at = from; at < Math.min(items.length, first + FURTHEST_WORD); at++) {
+    if (keys[at] === '.' && at > first) return keys[at + 1] === 'repeat';
     if (phraseAt(keys, at, 'each-word') !== null) return true;
   }
   return false;

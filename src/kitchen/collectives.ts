@@ -36,9 +36,11 @@ export function groupMention(
   const own = componentNamed(progress.recipe, words, start, end);
   if (own !== null)
     return isMostlyUsed(progress, own.listings) ? null : collective(step, words, start, end, own.listings);
-  const component =
-    componentNamed(progress.recipe, words, ...clauseOf(words, start)) ??
-    componentOfGroup(progress.recipe, words.keys[end - 1]!);
+  const component = componentNamed(progress.recipe, words, ...clauseOf(words, start));
+  // "The spices" of a recipe with a "spice blend" are all that the blend lists.
+  const blend = component === null ? componentOfGroup(progress.recipe, words.keys[end - 1]!) : null;
+  if (blend !== null && !isMostlyUsed(progress, blend.listings))
+    return collective(step, words, start, end, blend.listings);
   const candidates = component?.listings ?? (preferred.length > 0 ? preferred : progress.recipe.listings);
   const means = named.group!;
   const used = new Set([...progress.used, ...before.flatMap((mention) => mention.listings)]);

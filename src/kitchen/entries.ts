@@ -1,19 +1,18 @@
 /** Which listed foods a named food means, also where the method names it with a state, a part, or a slip of the pen. */
 import { distance } from 'fastest-levenshtein';
 import type { Listing } from '../anatomy/types.js';
-import { isAnyOf } from '../larder/food-classes.js';
+import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { foodAt, foodNamed, isKindOf } from '../larder/foods.js';
 import { isWord } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import { techniqueOf } from '../larder/techniques.js';
-import type { Food } from '../larder/types.js';
 import { type Entry, listedAt, type Vocabulary } from './listed.js';
 import { resolveFood } from './resolve.js';
 import type { Named } from './scan.js';
 import type { Words } from './words.js';
 
 const PEPPER = foodNamed('pepper');
-const SPICE: readonly Food[] = [foodNamed('spice')].filter((food) => food !== null);
+const SPICE = foodsNamed('spice');
 
 /** The listed foods that a larder food means; a pepper beside salt is the spice. A misspelled word may still be the list's. */
 export function entriesOf(named: Named, words: Words, vocabulary: Vocabulary): readonly Entry[] {
@@ -37,7 +36,8 @@ export function entriesOf(named: Named, words: Words, vocabulary: Vocabulary): r
 function withoutState(named: Named, words: Words, vocabulary: Vocabulary): readonly Entry[] | null {
   const { start, end } = named;
   if (end - start < 2) return null;
-  if (techniqueOf(words.keys[start]!)?.form === 'past') {
+  const first = words.keys[start]!;
+  if (techniqueOf(first)?.form === 'past' || isWord(first, 'adjective')) {
     const rest = foodAt(words.keys, start + 1, end);
     const resolution =
       rest === null || rest.length !== end - start - 1 ? null : resolveFood(rest.food, vocabulary);

@@ -13,7 +13,19 @@ export function heatingsOf(
   words: readonly Words[],
   mentions: readonly Mention[],
 ): Heating[] {
-  return steps.flatMap((step, index) => heatingsIn(step, words[index]!, words[index + 1] ?? null, mentions));
+  const found = steps.flatMap((step, index) =>
+    heatingsIn(step, words[index]!, words[index + 1] ?? null, mentions),
+  );
+  return found.map((heating, index) =>
+    isFirstStage(heating, found[index + 1]) ? { ...heating, cued: true } : heating,
+  );
+}
+
+/** "Bake for 20 minutes. Uncover and bake until golden": two stages of one bake, of which the last says when it is done. */
+function isFirstStage(heating: Heating, next: Heating | undefined): boolean {
+  if (next === undefined || next.technique !== heating.technique || next.step - heating.step > 1)
+    return false;
+  return next.cued && does(heating.technique, 'oven');
 }
 
 function heatingsIn(
@@ -53,6 +65,7 @@ function isNoOrder(words: Words, at: number, durations: readonly Duration[]): bo
   if (previous === 'keep' || previous === 'continue') return false;
   if (words.keys[at]!.endsWith('ing') && (words.before[at] === '' || previous === 'for')) return true;
   if (previous !== undefined && isWord(previous, 'subject')) return true;
+  if (isWord(words.keys[clauseStart(words, at)], 'clause-opening')) return true;
   if (
     previous === 'to' &&
     (durations.length === 0 ||
@@ -60,6 +73,13 @@ function isNoOrder(words: Words, at: number, durations: readonly Duration[]): bo
   )
     return true;
   return words.keys.slice(at + 1, at + 4).includes('water') && durations.length === 0;
+}
+
+/** The first word after the last punctuation before word `at`. */
+function clauseStart(words: Words, at: number): number {
+  let start = at;
+  while (start > words.opening[at]! && words.before[start] === '') start--;
+  return start;
 }
 
 /**

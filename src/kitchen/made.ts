@@ -1,6 +1,6 @@
 /** Tells a thing that the recipe makes ("the sauce", "the bread") from one that has to be on its list. */
 import type { Listing } from '../anatomy/types.js';
-import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
+import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { isWord } from '../larder/kitchen-words.js';
 import { singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
@@ -13,6 +13,8 @@ import { governingVerb, measureOf, type Words } from './words.js';
 const PRODUCTS = foodsOfClass('product');
 const GROWN = foodsOfClass('grown');
 const BAKED = foodsOfClass('baked');
+const STOCK = foodsNamed('stock');
+const WATER = foodsNamed('water');
 
 /** Whether a word such as "sauce" or "filling" means what the recipe makes, and not a thing on the list. */
 export function isMade(
@@ -56,6 +58,7 @@ export function madeOf(progress: Progress, named: Named, words: Words, determine
   const refers = says(determiner, 'referring');
   if (!mixedIn && isTitled(progress, named.food, keys)) return true;
   if (refers && isAnyOf(named.food, BAKED) && !goesIn(words, named.start)) return true;
+  if (isCookedOut(progress, named.food, refers)) return true;
   if (keys.length === 1 || isMadeWord(keys, keys.length - 1) === 0) return false;
   const before = keys.slice(0, -1);
   if (refers && before.every((key) => isWord(key, 'adjective'))) return true;
@@ -64,6 +67,12 @@ export function madeOf(progress: Progress, named: Named, words: Words, determine
     measureOf(words, named.start, named.end) === null &&
     before.some((key) => progress.vocabulary.byWord.has(key))
   );
+}
+
+/** "Strain the broth": water of the list that meat, bones or vegetables have simmered in. */
+function isCookedOut(progress: Progress, food: Food | null, refers: boolean): boolean {
+  if (!refers || !isAnyOf(food, STOCK)) return false;
+  return [...progress.used].some((listing) => listing.line.foods.some(({ row }) => isAnyOf(row, WATER)));
 }
 
 /** "Ricotta" is a recipe for ricotta, "Tomato Soup" one for soup; "Spaghetti with Clams" is none for spaghetti. */

@@ -1,7 +1,6 @@
 /** Reads the method from first step to last, and gives every mention of a food with the listings that it means. */
 import type { Listing, Recipe } from '../anatomy/types.js';
-import { isAnyOf } from '../larder/food-classes.js';
-import { foodNamed } from '../larder/foods.js';
+import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
@@ -28,7 +27,7 @@ import { type Named, namedIn } from './scan.js';
 import type { Mention, MentionRole, ReadStep } from './types.js';
 import { governingVerb, measureOf, unknownOrder, type Words } from './words.js';
 
-const WATER = [foodNamed('water')].filter((food) => food !== null);
+const WATER = foodsNamed('water');
 
 /** Every mention in the method, in order. `words` are those of each step. */
 export function mentionsOf(recipe: Recipe, steps: readonly ReadStep[], words: readonly Words[]): Mention[] {
@@ -149,6 +148,7 @@ function senseOfUnlisted(
     return { role: 'made', listings: [] };
   const isAside =
     isSuggestion(words, start) ||
+    isQuoted(words, start) ||
     (words.depth[start]! > 0 && measure === null) ||
     isGivenUp(words, start) ||
     tellsWhen(words, start) ||
@@ -212,6 +212,11 @@ function isAlternative(progress: Progress, words: Words, named: Named): boolean 
     }
   }
   return false;
+}
+
+/** Flax "egg", oat “milk”: a stand-in. */
+function isQuoted(words: Words, start: number): boolean {
+  return words.before[start] === '"' || words.before[start] === '“' || words.before[start] === '‘';
 }
 
 function saysToTaste(words: Words, end: number): boolean {

@@ -37,8 +37,7 @@ function isTool(listing: Listing): boolean {
 
 function purposeServed(dish: Dish, listing: Listing): boolean {
   const component = dish.recipe.components[listing.component]?.name ?? '';
-  if (keysOf(component).some((key) => isWord(key, 'served')))
-    return verbsOf(dish).some((verb) => does(verb, 'garnish', 'serve') || verb.name === 'top');
+  if (keysOf(component).some((key) => isWord(key, 'served'))) return isServedAtAll(dish);
   const purpose = listing.line.purpose ?? listing.line.plusMore;
   if (purpose === null) return false;
   const words = keysOf(purpose.text);
@@ -52,6 +51,14 @@ function purposeServed(dish: Dish, listing: Listing): boolean {
       said.includes(verb) ||
       (does(verb, 'garnish', 'serve') && said.some((other) => does(other, 'garnish', 'serve'))),
   );
+}
+
+/** Whether the method serves, garnishes or tops anything, or names what does: "add your favorite toppings". */
+function isServedAtAll(dish: Dish): boolean {
+  const says = dish.recipe.steps.some((step) =>
+    keysOf(step.passage.text).some((key) => isWord(key, 'served')),
+  );
+  return says || verbsOf(dish).some((verb) => does(verb, 'garnish', 'serve') || verb.name === 'top');
 }
 
 /** Every verb of the kitchen that the method has, in any form. */

@@ -5,6 +5,7 @@ import { toFahrenheit } from '../arithmetic/temperatures.js';
 import type { ListedFood, Temperature } from '../grammar/types.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
+import type { SafetyClass } from '../larder/types.js';
 import type { DoneTemperature, Mention, RawFood } from './types.js';
 import type { Words } from './words.js';
 
@@ -23,9 +24,20 @@ export function rawFoodsOf(recipe: Recipe): RawFood[] {
   for (const listing of recipe.listings) {
     const food = listing.line.foods.find((each) => each.row?.safety !== undefined && !each.row.ready);
     if (food?.row?.safety === undefined || isReady(listing.passage.text) || !namesWhole(food)) continue;
-    found.push({ listing, food: food.row, safety: food.row.safety });
+    found.push({ listing, food: food.row, safety: classOf(food.row.safety, listing.passage.text) });
   }
   return found;
+}
+
+/** Meat that the line calls ground is ground meat, of whatever cut. */
+function classOf(safety: SafetyClass, text: string): SafetyClass {
+  return safety === 'whole-cut' && wordsOf(text).some((word) => isWord(word, 'ground-state'))
+    ? 'ground-meat'
+    : safety;
+}
+
+function wordsOf(text: string): string[] {
+  return text.split(/[^\p{L}-]+/u).map(fold);
 }
 
 /** Whether the row says all of the food: an unknown word behind it ("chicken bullion", "beef bites") may make it another thing. */
@@ -39,7 +51,7 @@ function namesWhole(food: ListedFood): boolean {
 
 /** "2 cups cooked chicken", "smoked trout", "leftover turkey": nothing raw is left. */
 function isReady(text: string): boolean {
-  return text.split(/[^\p{L}-]+/u).some((word) => isWord(fold(word), 'ready-state'));
+  return wordsOf(text).some((word) => isWord(word, 'ready-state'));
 }
 
 /** The temperatures to which food is cooked, with the raw foods that each can be about. */
@@ -60,13 +72,18 @@ export function doneTemperaturesOf(
       )
         return;
       if (!isFoodsOwn(step, at)) return;
-      const named = rawFoods.filter((raw) =>
-        mentions.some((mention) => mention.step === index && mention.listings.includes(raw.listing)),
-      );
+      // A glaze of egg does not make it the egg's temperature.
+      const named = rawFoods.filter((raw) => raw.safety !== 'egg' && isUsedIn(raw, index, mentions));
       found.push({ step: index, temperature: item, fahrenheit, foods: named.length > 0 ? named : rawFoods });
     });
   });
   return found;
+}
+
+function isUsedIn(raw: RawFood, step: number, mentions: readonly Mention[]): boolean {
+  return mentions.some(
+    (mention) => mention.step === step && mention.role === 'use' && mention.listings.includes(raw.listing),
+  );
 }
 
 /** The lowest that the text allows, in degrees Fahrenheit; null for a gas mark, which is always an oven's. */
@@ -82,17 +99,16 @@ function inFahrenheit(temperature: Temperature): Fraction | null {
 
 /** Whether the words around a temperature say that it is the food's: "internal", "thermometer", "until it reaches". */
 function isFoodsOwn(words: Words, item: number): boolean {
-  let outside = false;
-  let reaching = false;
   const position = words.at.findIndex((at) => at > item);
   const after = position < 0 ? words.keys.length : position;
   const sentence = words.sentence[after - 1];
+  let said: 'food' | 'other' | null = null;
   for (let at = after - 1; at >= 0 && words.sentence[at] === sentence; at--) {
     if (words.items.slice(words.at[at]!, item).some((between) => between.kind === 'temperature')) break;
     if (phraseAt(words.keys, at, 'inside') !== null) return true;
-    if (isWord(words.keys[at], 'outside')) outside = true;
-    if (isWord(words.keys[at], 'until') || words.keys[at] === 'reaches' || words.keys[at] === 'reach')
-      reaching = true;
+    // The word nearest to the number tells: "heat the oil and fry until 160°F" is the food's, "until the oil is at 350°F" is not.
+    if (said === null && isWord(words.keys[at], 'reaching')) said = 'food';
+    if (said === null && isWord(words.keys[at], 'outside')) said = 'other';
   }
   for (
     let at = after;
@@ -102,5 +118,5 @@ function isFoodsOwn(words: Words, item: number): boolean {
     const key = words.keys[at];
     if (key === 'internal' || key === 'internally' || key === 'thermometer' || key === 'inside') return true;
   }
-  return reaching && !outside;
+  return said === 'food';
 }

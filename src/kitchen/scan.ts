@@ -43,7 +43,7 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
   if (implied !== null)
     return { start: at, end: at + 1, food: implied, entries: [], implied: true, group: null, made: false };
   // A word that is a food and a verb ("cream the butter", "season") is no food where it gives an order.
-  if (verbAt(words, at) !== null) return null;
+  if (verbAt(words, at) !== null || isPredicate(words, at)) return null;
 
   const keys = words.keys;
   const reach = sameStretch(words, at);
@@ -77,6 +77,15 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
     group: null,
     made: madeLength === longest,
   };
+}
+
+/** "While it roasts": a verb of a statement, whose form is also a food's plural. */
+function isPredicate(words: Words, at: number): boolean {
+  return (
+    techniqueOf(words.keys[at]!)?.form === 's' &&
+    words.before[at] === '' &&
+    isWord(words.keys[at - 1], 'subject')
+  );
 }
 
 /** "Combine all and simmer", "add all.": the word by itself. */

@@ -148,7 +148,8 @@ function givesOrder(words: Words, at: number, technique: Technique): boolean {
   if (food === null || (next !== undefined && isWord(next, 'object'))) return true;
   // "Whip cream with sugar", "soak bread in milk": an order stands right before, and this is its object.
   if (at > 0 && words.before[at] === '' && !opens(words, at) && verbAt(words, at - 1) !== null) return false;
-  if (next === 'to' && does(technique, 'heat')) return true;
+  if ((next === 'to' && does(technique, 'heat')) || words.keys[at - 1] === 'then') return true;
+  if (followsOrder(words, at)) return true;
   if (endsFoodList(words, at)) return !technique.noun && next !== undefined && isWord(next, 'preposition');
   if (next !== undefined && (isWord(next, 'after-verb') || next.endsWith('ly'))) return true;
   // "Oil", "salt" and their like are orders only before what they go on.
@@ -163,6 +164,13 @@ function givesOrder(words: Words, at: number, technique: Technique): boolean {
 /** Whether a word begins a clause: the sentence, or what follows a comma, colon, dash or parenthesis. */
 function opens(words: Words, at: number): boolean {
   return at === 0 || words.before[at] !== '';
+}
+
+/** "Let cool and chop fine": "and" right behind another order. */
+function followsOrder(words: Words, at: number): boolean {
+  if (words.keys[at - 1] !== 'and' || words.before[at] !== '' || at < 2 || words.before[at - 1] !== '')
+    return false;
+  return verbAt(words, at - 2) !== null;
 }
 
 /** "Whisk the eggs, oil and juice": a food stands right before, with "and" or a comma between. */

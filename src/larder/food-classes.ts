@@ -8,6 +8,12 @@ export function foodsOfClass(is: KitchenWordClass): readonly Food[] {
   return wordsOfClass(is).flatMap((word) => foodNamed(word) ?? []);
 }
 
+/** The food of that name, as a class of one; empty where no table has it. */
+export function foodsNamed(name: string): Food[] {
+  const food = foodNamed(name);
+  return food === null ? [] : [food];
+}
+
 /** Whether the food is one of these, or a kind of one; no food is of no class. */
 export function isAnyOf(food: Food | null, kinds: readonly Food[]): boolean {
   return food !== null && kinds.some((kind) => isKindOf(food, kind));

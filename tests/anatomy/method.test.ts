@@ -36,6 +36,17 @@ describe('a paragraph under a method heading', () => {
     expect(words(recipe.notes)).toEqual([text]);
   });
 
+  it('tells the yield where the page gives it nowhere else', () => {
+    const recipe = only(around('Wash the leeks.\n\nMakes 2 quarts.'));
+    expect(recipe.yield?.passage.text).toBe('Makes 2 quarts');
+  });
+
+  it('is no heading because it is set in italics', () => {
+    expect(words(only(around('Wash the leeks.\n\n*Keeps for a week.*')).storage)).toEqual([
+      'Keeps for a week.',
+    ]);
+  });
+
   it('tells of storage where it says how long the dish keeps', () => {
     const recipe = only(around('Wash the leeks.\n\nKeeps for three days.'));
     expect(steps(recipe)).toEqual(['- Wash the leeks.']);
@@ -98,6 +109,10 @@ describe('the heading of a step', () => {
     expect(steps(only(`${text}1. Beat the eggs.\n2. Squeeze the lemon.`))).toEqual([
       '1 Beat the eggs.',
       '2 Squeeze the lemon.',
+    ]);
+    expect(components(only(`${text}1. Beat the eggs.`))).toEqual([
+      'cake: 2 eggs | 100 g flour',
+      'top: 100 g sugar | 1 lemon',
     ]);
     expect(steps(only(`${text}---\n\n1. Beat the eggs.`))).toEqual(['1 Beat the eggs.']);
     expect(steps(only(`${text}**Bake**\n\n1. Beat the eggs.`))).toEqual(['1 (Bake) Beat the eggs.']);
@@ -173,6 +188,14 @@ describe('a part with a list of its own after the method', () => {
     },
   );
 
+  it('is a component of a recipe whose list has headings for its parts only', () => {
+    const recipe = only(
+      `# Tacos\n\n## For the leeks\n\n- 2 leeks\n- 1 tsp salt\n\n## Method\n\n${washed}## Lime Slaw\n\n${slaw}`,
+    );
+    expect(recipe.components.map((component) => component.name)).toEqual(['leeks', 'lime slaw']);
+    expect(recipe.steps.at(-1)?.heading?.text).toBe('Lime Slaw');
+  });
+
   it('is a recipe under a heading as large as the title', () => {
     expect(outline(`${around(washed)}# Lime Slaw\n\n${slaw}`)).toEqual([
       'Tacos: 2 listed, 2 steps',
@@ -235,6 +258,15 @@ describe('lists and steps in turns', () => {
   it('are parts of one recipe where all their names are those of parts', () => {
     const text = `# Layered Trifle\n\nFor Sundays.\n\n${part('## Lemon Custard', 'milk')}${part('## Cake', 'flour')}`;
     expect(outline(text)).toEqual(['Layered Trifle: 4 listed, 4 steps']);
+  });
+
+  it('are parts of one recipe with headings of their own as well', () => {
+    const headed = (head: string): string =>
+      `## ${head}\n\n### Ingredients\n\n- 2 eggs\n\n### Method\n\n1. Beat the eggs.\n\n`;
+    expect(outline(`# Trifle\n\nServes 10\n\n${headed('Custard')}${headed('Cake')}`)).toEqual([
+      'Trifle: 2 listed, 2 steps',
+    ]);
+    expect(outline(`# Eggs\n\nServes 4\n\n${headed('Omelette')}${headed('Pancakes')}`)).toHaveLength(2);
   });
 
   it('are recipes of a chapter where their names are those of dishes, with yields or without', () => {
