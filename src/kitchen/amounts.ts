@@ -138,7 +138,7 @@ function isRatio(dish: Dish, mention: Mention): boolean {
 }
 
 /** How many words off a word may still say that the amount is taken again. */
-const FURTHEST_WORD = 30;
+const FURTHEST_WORD = 20;
 
 /** "2 tablespoons at a time", "½ cup into each jar": the amount is not the whole. */
 function takenSeveralTimes(dish: Dish, mention: Mention): boolean {
