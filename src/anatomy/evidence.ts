@@ -169,7 +169,7 @@ export function itemPassage(item: ListItem): Passage | null {
   return first?.type === 'paragraph' || first?.type === 'heading' ? first.passage.trim() : null;
 }
 
-function itemTexts(list: List): string[] {
+export function itemTexts(list: List): string[] {
   return list.items.map((item) => itemPassage(item)?.text ?? '').filter((text) => text !== '');
 }
 

@@ -2,7 +2,7 @@
 import type { HeadingKind } from '../larder/headings.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Block, Heading, List, Paragraph } from '../manuscript/types.js';
-import { CLEAR, type Evidence, evidenceOf, NONE, POSSIBLE } from './evidence.js';
+import { CLEAR, type Evidence, evidenceOf, itemTexts, NONE, POSSIBLE } from './evidence.js';
 import { readFields, yieldRemark } from './fields.js';
 import { BOLD_DEPTH, type Head, headOf, headOfHeading, headOfLine, isOrder, PLAIN_DEPTH } from './heads.js';
 import { instructs, type LineJudge, startsWithAmount, wordCount } from './language.js';
@@ -168,6 +168,8 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
   function amountsFollow(index: number): boolean {
     for (let next = index + 1; next < entries.length && next < index + MOST_BEFORE_LIST; next++) {
       const entry = entries[next]!;
+      // Steps are the usual case, and need not be read to see that no amount opens any.
+      if (entry.type === 'list' && !itemTexts(entry).some(startsWithAmount)) return false;
       if (entry.type === 'list' || entry.type === 'table') {
         const { list, single } = evidenceOf(entry, null, judge);
         return list === CLEAR || single || (entry.type === 'table' && list > NONE);

@@ -3,7 +3,7 @@ import { readText } from '../grammar/text.js';
 import type { Item, Measure, Word } from '../grammar/types.js';
 import { foodAt } from '../larder/foods.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
-import { does, type TechniqueMatch, techniqueOf } from '../larder/techniques.js';
+import { does, type TechniqueMatch, techniqueOf, techniqueOfTwo } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
 import { vesselAt } from '../larder/vessels.js';
 
@@ -104,7 +104,7 @@ function readVerb(words: Words, at: number): Technique | null {
 /** The verb that a word makes with the one behind it: "stir-fry", "pan-fry". */
 function joined(words: Words, at: number): TechniqueMatch | null {
   const next = words.keys[at + 1];
-  return next === undefined || words.before[at + 1] !== '' ? null : techniqueOf(words.keys[at]! + next);
+  return next === undefined || words.before[at + 1] !== '' ? null : techniqueOfTwo(words.keys[at]!, next);
 }
 
 /** "A baking sheet", "cooking spray", "the simmering pot": an -ing form that describes what follows. */

@@ -11,9 +11,13 @@ export interface TechniqueMatch {
 }
 
 const forms = new Map<string, TechniqueMatch>();
+/** The first words of verbs of two: "stir" of "stir-fry". */
+const openings = new Set<string>();
 
 for (const technique of larder.techniques) {
   for (const verb of [technique.name, ...technique.also]) {
+    const [first, second] = verb.split(/[\s-]+/);
+    if (second !== undefined) openings.add(fold(first!));
     const [base, s, past, ing] = inflections(fold(verb));
     learn(base, technique, 'base');
     for (const form of past) learn(form, technique, 'past');
@@ -26,6 +30,11 @@ for (const technique of larder.techniques) {
 /** The verb of which this folded word is a form; null when it is none of the larder's. */
 export function techniqueOf(folded: string): TechniqueMatch | null {
   return forms.get(folded) ?? null;
+}
+
+/** The verb that two folded words make together: "stir-fry", "slow cook"; null when they make none. */
+export function techniqueOfTwo(first: string, second: string): TechniqueMatch | null {
+  return openings.has(first) ? techniqueOf(first + second) : null;
 }
 
 export type Role = Technique['does'][number];
