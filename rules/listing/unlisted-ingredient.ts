@@ -84,7 +84,7 @@ function weigh(dish: Dish, mention: Mention): Weight | null {
     );
     return other ? 'fault' : 'note';
   }
-  if (mention.optional || mention.toTaste || mention.surface) return 'note';
+  if (mention.optional || mention.surface) return 'note';
   // A class may mean a listed food that the larder does not know.
   const unknown = dish.recipe.listings.some((listing) =>
     listing.line.foods.some((each) => each.row === null),
@@ -94,7 +94,7 @@ function weigh(dish: Dish, mention: Mention): Weight | null {
   if (mention.verb === null && mention.measure === null) return null;
   if (is(mention, 'water') && mention.measure === null) return mention.determiner === null ? 'query' : null;
   if (is(mention, 'ice')) return 'query';
-  if (mention.verb === 'serve') return 'query';
+  if (mention.verb === 'serve' || mention.toTaste) return 'query';
   return food.generic && mention.determiner !== null ? 'query' : 'fault';
 }
 

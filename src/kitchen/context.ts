@@ -82,7 +82,7 @@ const SUGGESTION_REACH = 10;
 
 /** "…, if you like", "… (optional)", "… instead": what a suggestion behind its food begins with. */
 function saysAfterwards(key: string): boolean {
-  return key === 'if' || key === 'of' || key.startsWith('option') || key === 'instead';
+  return key === 'if' || key === 'of' || key === 'whatever' || key.startsWith('option') || key === 'instead';
 }
 
 /** Whether the food is named only to be kept out: "do not add salt", "without butter". */

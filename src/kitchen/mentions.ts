@@ -97,8 +97,8 @@ function mentionOf(
     determiner,
     verb: verb?.name ?? unknownOrder(words, start),
     telling: tellsWhen(words, start),
-    toTaste: named.implied || (verb !== null && does(verb, 'season')) || saysToTaste(words, end),
-    surface: isForSurface(words, start, verb),
+    toTaste: named.implied || saysToTaste(words, end),
+    surface: named.implied || isForSurface(words, start, verb),
     optional: isSuggestion(words, start),
   };
 }
