@@ -101,11 +101,12 @@ function joinCount(left: Draft, item: Count, how: Connector, right: Draft): Quan
   const next = right.item;
   const { start, amount } = item;
   const { end } = next;
+  const ranges = how === 'dash' || ((how === 'to' || how === 'or') && right.implied);
+  if (ranges && next.kind === 'measure' && next.pack !== null && isNear(amount, next.pack.amount)) {
+    // "400-500 g can", "4 to 5 quart pot": the pack has a range of sizes.
+    return { ...next, start, pack: { ...next.pack, start, amount: range(amount, next.pack.amount) } };
+  }
   if (how === 'next' || how === 'times' || how === 'by' || (how === 'dash' && right.implied)) {
-    if (next.kind === 'measure' && how === 'dash' && next.pack !== null && isNear(amount, next.pack.amount)) {
-      // "400-500 g can": the pack has a range of sizes.
-      return { ...next, start, pack: { ...next.pack, start, amount: range(amount, next.pack.amount) } };
-    }
     if (next.kind === 'measure' && isPlainCount(left, item)) {
       if (right.implied) return { ...next, amount, start };
       if (isWeighed(next)) return packOf(amount, next, null, start, end);

@@ -6,7 +6,7 @@ import { isWord } from '../larder/kitchen-words.js';
 import { does } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
 import { clauseOf, determinerOf, isNegated, tellsWhen } from './context.js';
-import { componentNamed, componentOfGroup, listingsOf } from './groups.js';
+import { componentNamed, componentOfGroup, componentsNamed, listingsOf } from './groups.js';
 import { isMostlyUsed, type Progress } from './progress.js';
 import type { Named } from './scan.js';
 import type { Mention, ReadStep } from './types.js';
@@ -93,12 +93,21 @@ export function componentsMade(progress: Progress, step: ReadStep, words: Words)
       if (verb === null || !does(verb, 'combine', 'prepare')) continue;
     }
     const next = isWord(words.keys[at + 1], 'referring') ? at + 2 : at + 1;
-    const component = componentNamed(progress.recipe, words, next, Math.min(words.keys.length, next + 6));
-    if (component === null || isMostlyUsed(progress, component.listings)) continue;
-    found.push(collective(step, words, at, at + 1, component.listings));
+    for (const component of componentsNamed(
+      progress.recipe,
+      words,
+      next,
+      Math.min(words.keys.length, next + FURTHEST_NAME),
+    )) {
+      if (!isMostlyUsed(progress, component.listings))
+        found.push(collective(step, words, at, at + 1, component.listings));
+    }
   }
   return found;
 }
+
+/** How many words behind "make" may name what is made: "prepare your batter and flour". */
+const FURTHEST_NAME = 6;
 
 /** "Whisk together until smooth", as the first that is done with anything: all of the list. */
 export function wholeList(progress: Progress, step: ReadStep, words: Words): Mention[] {
@@ -131,7 +140,7 @@ export function leaveOutExcepted(words: Words, mentions: readonly Mention[]): Me
 }
 
 /** A mention of several listings, by the words `start` to `end`. */
-function collective(
+export function collective(
   step: ReadStep,
   words: Words,
   start: number,

@@ -32,7 +32,7 @@ export function entriesOf(named: Named, words: Words, vocabulary: Vocabulary): r
   );
 }
 
-/** "Pureed tomatoes" of listed tomatoes, "broccoli stems" of Chinese broccoli: the name without its state, or without the part. */
+/** "Pureed tomatoes" of listed tomatoes, "pork cubes" of pork belly, "broccoli stems" of Chinese broccoli: the name without its state, or without the part. */
 function withoutState(named: Named, words: Words, vocabulary: Vocabulary): readonly Entry[] | null {
   const { start, end } = named;
   if (end - start < 2) return null;
@@ -44,8 +44,13 @@ function withoutState(named: Named, words: Words, vocabulary: Vocabulary): reado
     if (resolution !== null) return resolution.entries;
   }
   const last = singular(words.keys[end - 1]!);
-  const whole = isWord(last, 'vague') ? listedAt(vocabulary, words.keys, start, end - 1) : null;
-  return whole !== null && whole.length === end - start - 1 ? whole.entries : null;
+  if (!isWord(last, 'vague') && !isWord(last, 'small-piece')) return null;
+  const listed = listedAt(vocabulary, words.keys, start, end - 1);
+  if (listed !== null && listed.length === end - start - 1) return listed.entries;
+  const whole = foodAt(words.keys, start, end - 1);
+  return whole !== null && whole.length === end - start - 1
+    ? (resolveFood(whole.food, vocabulary)?.entries ?? null)
+    : null;
 }
 
 /** Whether the list speaks of the food in a preparation or an aside: "1 cup milk, warmed with a cinnamon stick". */

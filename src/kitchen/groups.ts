@@ -36,16 +36,21 @@ export function listingsOf(
   }
 }
 
-/** The component that the words around a group name, by its words: "the sauce ingredients", "for the glaze"; else null. */
-export function componentNamed(recipe: Recipe, words: Words, first: number, last: number): Component | null {
-  for (const component of recipe.components) {
-    if (component.name === null || component.listings.length === 0) continue;
+/** The components whose names stand among the words `first` to `last`, end exclusive: "the sauce ingredients", "for the glaze". */
+export function componentsNamed(recipe: Recipe, words: Words, first: number, last: number): Component[] {
+  return recipe.components.filter((component) => {
+    if (component.name === null || component.listings.length === 0) return false;
     const name = wordsIn(component.name);
     for (let at = first; at + name.length <= last; at++) {
-      if (name.every((word, index) => singular(words.keys[at + index]!) === word)) return component;
+      if (name.every((word, index) => singular(words.keys[at + index]!) === word)) return true;
     }
-  }
-  return null;
+    return false;
+  });
+}
+
+/** The first of them; null where there is none. */
+export function componentNamed(recipe: Recipe, words: Words, first: number, last: number): Component | null {
+  return componentsNamed(recipe, words, first, last)[0] ?? null;
 }
 
 /** The component that a group word itself names: "the spices" for "Spice blend"; else null. */

@@ -5,7 +5,14 @@ import { singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
 import { vesselAt } from '../larder/vessels.js';
-import { componentsMade, groupMention, leaveOutExcepted, seasonings, wholeList } from './collectives.js';
+import {
+  collective,
+  componentsMade,
+  groupMention,
+  leaveOutExcepted,
+  seasonings,
+  wholeList,
+} from './collectives.js';
 import {
   clauseOf,
   determinerOf,
@@ -20,9 +27,9 @@ import {
   tellsWhen,
 } from './context.js';
 import { entriesOf, narrowed, saidInList } from './entries.js';
-import { componentOfHeading } from './groups.js';
+import { componentOfGroup, componentOfHeading } from './groups.js';
 import { isMade, isTurnedInto, madeOf } from './made.js';
-import { type Progress, progressOf } from './progress.js';
+import { isMostlyUsed, type Progress, progressOf } from './progress.js';
 import { type Named, namedIn } from './scan.js';
 import type { Mention, MentionRole, ReadStep } from './types.js';
 import { governingVerb, measureOf, unknownOrder, type Words } from './words.js';
@@ -81,6 +88,14 @@ function mentionOf(
     entries.map((entry) => entry.listing),
     preferred,
   );
+  // "The spices" of a recipe with a "spice blend" are all that the blend lists.
+  const blend = named.food?.generic === true ? componentOfGroup(progress.recipe, words.keys[end - 1]!) : null;
+  if (
+    blend !== null &&
+    meant.some((listing) => blend.listings.includes(listing)) &&
+    !isMostlyUsed(progress, blend.listings)
+  )
+    return collective(step, words, start, end, blend.listings);
   const sense = senseOf(progress, words, named, meant, determiner, verb);
   if (sense === null) return null;
   const { role, listings } = sense;

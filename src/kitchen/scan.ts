@@ -1,7 +1,7 @@
 /** Finds the places in a step that name a food, a group of foods or a thing made on the way. */
 import { type FoodMatch, foodAt, foodNamed } from '../larder/foods.js';
 import { isWord, type PhraseMatch, phraseAt } from '../larder/kitchen-words.js';
-import { techniqueOf } from '../larder/techniques.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
 import { isMadeWord } from './context.js';
 import { type Entry, listedAt, type Vocabulary } from './listed.js';
@@ -79,13 +79,11 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
   };
 }
 
-/** "While it roasts": a verb of a statement, whose form is also a food's plural. */
+/** "While it roasts", "the chicken roasts": a verb of a statement, whose form is also a food's plural. */
 function isPredicate(words: Words, at: number): boolean {
-  return (
-    techniqueOf(words.keys[at]!)?.form === 's' &&
-    words.before[at] === '' &&
-    isWord(words.keys[at - 1], 'subject')
-  );
+  const match = techniqueOf(words.keys[at]!);
+  if (match?.form !== 's' || words.before[at] !== '' || at === 0) return false;
+  return does(match.technique, 'heat') || isWord(words.keys[at - 1], 'subject');
 }
 
 /** "Combine all and simmer", "add all.": the word by itself. */

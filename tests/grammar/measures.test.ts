@@ -155,6 +155,7 @@ describe('what is added, said again or packed belongs to one measure', () => {
     '1 can (10-3/4 ounces)': '[1 can of [43/4 ounce]]',
     'a 14-oz can': '[1 can of [14 ounce]]',
     '400–500 g can': '[1 can of [400..500 gram]]',
+    'a 4 to 5 quart pot': 'a [1 container of [4..5 quart]]',
     '2 400g (14oz) cans': '[2 can of [400 gram = [14 ounce]]]',
     '2 x 400g': '[2 of [400 gram]]',
     '4 6-ounce salmon fillets': '[4 of [6 ounce]] salmon fillets',

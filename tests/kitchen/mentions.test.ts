@@ -119,6 +119,29 @@ describe('a group takes', () => {
   });
 });
 
+describe('what a recipe makes', () => {
+  const meat = ['1 pound pork belly', '1 tablespoon oil'];
+
+  it('is not asked for when a step names a piece of what is listed', () => {
+    expect(means(meat, 'Brown the pork cubes in the oil.')).toEqual(['pork cubes = pork belly', 'oil = oil']);
+  });
+
+  it('is the broth, once listed water has gone in with the meat', () => {
+    const read = dish(
+      ['1 chicken', '8 cups water'],
+      ['Simmer the chicken in the water until tender.', 'Strain the broth.'],
+    );
+    expect(meanings(read).at(-1)).toBe('broth (made)');
+  });
+
+  it('is the bread that is kneaded and sliced, but not the butter that is melted', () => {
+    expect(means(['3 cups flour', '1 cup water'], 'Knead the bread, and melt the butter.')).toEqual([
+      'bread (made)',
+      'butter = ?',
+    ]);
+  });
+});
+
 describe('an amount in the method', () => {
   it('belongs to the food behind it, over "of the" and its adjectives', () => {
     const [oil] = dish(
