@@ -107,6 +107,10 @@ function weighLines(texts: readonly string[], ordered: boolean, judge: LineJudge
   const listed = amount + food;
   if (instruction * 2 >= all && (ordered ? instruction >= listed : instruction > listed))
     return ordered ? METHOD_CLEAR : METHOD_POSSIBLE;
+  // Numbered sentences without an amount are steps, whatever their verbs.
+  const sentences =
+    ordered && amount === 0 ? texts.filter((text) => /[.!]$/.test(text) && wordCount(text) > 2).length : 0;
+  if (sentences > 1 && sentences * 2 >= all) return METHOD_CLEAR;
   if (all === 1 && count.amount === 1 && !ordered) return { ...TEXT, list: POSSIBLE, single: true };
   if (all > 1 && listed * 3 >= all * 2) {
     const measured = texts.filter((text) =>

@@ -1,8 +1,9 @@
 /** Reads the stated yield and times: labelled lines, bullets, cells and keys of the front matter. */
 import { readDuration, readYield } from '../grammar/yield.js';
 import { type HeadingKind, type Label, labelOf, longestLabel, startsLabel } from '../larder/headings.js';
+import { isWord } from '../larder/kitchen-words.js';
 import { lexiconAt } from '../larder/lexicon.js';
-import { fold } from '../larder/names.js';
+import { fold, singular } from '../larder/names.js';
 import { techniqueOf } from '../larder/techniques.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { FrontField, Table } from '../manuscript/types.js';
@@ -34,12 +35,17 @@ function readParts(passage: Passage): Fields | null {
   let others = 0;
   for (const part of partsOf(passage)) {
     if (readField(part, fields)) continue;
+    // "45 minutes | Serves 4": a time beside a yield is that of the whole.
+    if (barred && startsWithNumber(part.text) && readDuration(part.text) !== null) {
+      fields.times.push({ kind: 'total', passage: part, value: part });
+      continue;
+    }
     // "Serves 8 | 30 min | Easy": beside values a word or two say something else.
     if (!barred || wordCount(part.text) > 2 || /\d/.test(part.text)) return null;
     others++;
   }
   const stated = fields.yields.length + fields.times.length;
-  return stated > others ? fields : null;
+  return stated > 0 && stated >= others ? fields : null;
 }
 
 /** The yield that a sentence of running text states by its opening words: "Serves around 3 people." */
@@ -78,7 +84,8 @@ export function countAlone(passage: Passage): StatedYield | null {
   const text = passage.text.trim();
   if (!startsWithNumber(text) || !/^\S+(?:\s+\S+){1,4}$/.test(text)) return null;
   const parsed = readYield(text);
-  if (!parsed?.amount || parsed.of === '' || parsed.measures.length > 0) return null;
+  if (!parsed?.amount || parsed.of === '' || parsed.measures.length > 0 || /[:,]/.test(text)) return null;
+  if (parsed.of.split(' ').some((word) => isWord(singular(fold(word)), 'no-yield'))) return null;
   // "One pot supper" counts nothing; "one 9-inch pie" does.
   if (!/\d/.test(text) && parsed.amount.low.equals(1) && parsed.dimensions.length === 0) return null;
   return { passage: passage.trim(), parsed };

@@ -74,7 +74,11 @@ export function instructs(text: string): boolean {
   let open = true;
   let words = 0;
   let verb: Technique | null = null;
+  // A verb that is no food gives an order, unless "of" makes a noun of it: "a drizzle of oil".
+  let pending = false;
   for (const [token] of text.matchAll(TOKENS)) {
+    if (pending && fold(token) !== 'of') return true;
+    pending = false;
     if (!isLetter(token)) {
       open = true;
       verb = null;
@@ -93,12 +97,26 @@ export function instructs(text: string): boolean {
     const match = techniqueOf(key);
     if (match?.form === 'base') {
       if (foodNamed(key) === null) {
-        if (words > 1 || text.length > token.length + 2 || text.trimEnd().endsWith('.')) return true;
+        pending = words > 1 || text.length > token.length + 2 || text.trimEnd().endsWith('.');
       } else verb = match.technique;
       open = false;
     } else open = isOpener(key) || isJoiner(key) || key.endsWith('ly');
   }
-  return false;
+  return pending;
+}
+
+/** "Get the pan hot", "Position a rack": an unknown word at the head, with what it is done to behind it. */
+export function opensLikeOrder(text: string): boolean {
+  const [first, second] = [...text.slice(0, LONGEST_LISTING).matchAll(/\p{L}[\p{L}'’-]*/gu)].map(([word]) =>
+    fold(word),
+  );
+  if (first === undefined || !isWord(second, 'order-opening')) return false;
+  return (
+    !isWord(first, 'before-noun') &&
+    !isWord(first, 'subject') &&
+    !isWord(first, 'preposition') &&
+    foodNamed(first) === null
+  );
 }
 
 /** "Butter the pan" is a command, "butter and flour" is not; "roast in the oven" is one, "oil for the pan" is not. */

@@ -3,7 +3,7 @@ import { headingKind } from '../larder/headings.js';
 import { Passage } from '../manuscript/passage.js';
 import type { Block, List, ListItem, Table } from '../manuscript/types.js';
 import { type Head, headOfLine } from './heads.js';
-import { instructs } from './language.js';
+import { instructs, opensLikeOrder } from './language.js';
 import type { Content } from './sections.js';
 import { opensAsStep, withoutMark } from './texts.js';
 import type { Step } from './types.js';
@@ -71,7 +71,7 @@ export class MethodBuilder {
       while (
         this.drafts.length > 1 &&
         this.drafts.at(-1)!.loose &&
-        !instructs(this.drafts.at(-1)!.passage.text)
+        !givesOrder(this.drafts.at(-1)!.passage.text)
       ) {
         this.remarks.push(this.drafts.pop()!.passage);
       }
@@ -142,7 +142,12 @@ export class MethodBuilder {
     const text = passage.text;
     if (text === '') return;
     // What follows numbered steps closes them, unless it gives an order.
-    if ((said ? this.numbered : this.listed) && stepNumber(text) === null && !opensAsStep(text)) {
+    if (
+      (said ? this.numbered : this.listed) &&
+      stepNumber(text) === null &&
+      !opensAsStep(text) &&
+      !opensLikeOrder(text)
+    ) {
       this.remarks.push(passage);
       return;
     }
@@ -218,4 +223,9 @@ function commands(list: List): boolean {
 function textOf(item: ListItem): string {
   const first = item.blocks[0];
   return first?.type === 'paragraph' ? first.passage.text : '';
+}
+
+/** Whether the text tells the cook to do something, in a verb of the kitchen or in another. */
+function givesOrder(text: string): boolean {
+  return instructs(text) || opensLikeOrder(text);
 }

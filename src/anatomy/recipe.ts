@@ -15,7 +15,7 @@ import {
   yieldValue,
 } from './fields.js';
 import type { Head } from './heads.js';
-import { instructs, type LineJudge, startsWithAmount, wordCount } from './language.js';
+import { instructs, type LineJudge, opensLikeOrder, startsWithAmount, wordCount } from './language.js';
 import { ListBuilder } from './lists.js';
 import { MethodBuilder } from './method.js';
 import type { Outline } from './outline.js';
@@ -172,8 +172,10 @@ class RecipeBuilder {
     part: boolean,
   ): void {
     const { block, reads } = piece;
-    if (block.type === 'paragraph' && (section.scope === 'method' || (part && this.listedHere))) {
-      const kind = labelledKind(block.passage) ?? remarkKind(block.passage.text);
+    const inMethod = section.scope === 'method' || (part && this.listedHere);
+    const afterList = section.scope === null && this.listed;
+    if (block.type === 'paragraph' && (inMethod || afterList)) {
+      const kind = labelledKind(block.passage) ?? (inMethod ? remarkKind(block.passage.text) : null);
       if (kind !== null) {
         this.partFor(kind).push(block.passage);
         return;
@@ -228,7 +230,8 @@ class RecipeBuilder {
   /** Below the list of a part stand its steps. */
   private isStepOfPart({ block, reads }: Piece): boolean {
     if (reads.method > NONE) return this.listedHere || this.surestMethod < SAID;
-    return this.listedHere && block.type === 'paragraph' && opensAsStep(block.passage.text);
+    if (!this.listedHere || block.type !== 'paragraph') return false;
+    return opensAsStep(block.passage.text) || opensLikeOrder(block.passage.text);
   }
 
   /** Whether every list has steps of its own. */
@@ -276,8 +279,20 @@ class RecipeBuilder {
     if (this.surestMethod === NONE && this.listed && scope === null && block.type === 'paragraph') {
       return readFields(block.passage) === null && labelledKind(block.passage) === null;
     }
-    if (reads.method === NONE || this.surestMethod === SAID) return false;
+    if (this.surestMethod === SAID) return false;
+    if (reads.method === NONE) return this.isAmongSteps(block, scope);
     return this.listed || this.list.listings.length > 0;
+  }
+
+  /** "Get the pan hot", after the first step of a method without a heading, is a step though its verb is no cook's. */
+  private isAmongSteps(block: Content, scope: HeadingKind | null): boolean {
+    if (scope !== null || !this.listed || !this.method.started || block.type !== 'paragraph') return false;
+    const { text } = block.passage;
+    return (
+      (opensAsStep(text) || opensLikeOrder(text)) &&
+      labelledKind(block.passage) === null &&
+      remarkKind(text) === null
+    );
   }
 
   /** Text that no heading and no wording claims: it belongs by its place. */

@@ -169,10 +169,10 @@ export function sectionsOf(blocks: readonly Block[], judge: LineJudge): Section[
     for (let next = index + 1; next < entries.length && next < index + MOST_BEFORE_LIST; next++) {
       const entry = entries[next]!;
       // Steps are the usual case, and need not be read to see that no amount opens any.
-      if (entry.type === 'list' && !itemTexts(entry).some(startsWithAmount)) return false;
+      if (entry.type === 'list' && entry.ordered && !itemTexts(entry).some(startsWithAmount)) return false;
       if (entry.type === 'list' || entry.type === 'table') {
         const { list, single } = evidenceOf(entry, null, judge);
-        return list === CLEAR || single || (entry.type === 'table' && list > NONE);
+        return list === CLEAR || single || ((entry.type === 'table' || !entry.ordered) && list > NONE);
       }
       if (entry.type !== 'paragraph') return false;
       if (evidenceOf(entry, null, judge).list === CLEAR) return true;

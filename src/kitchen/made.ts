@@ -54,6 +54,7 @@ export function madeOf(progress: Progress, named: Named, words: Words, determine
   const isNamed = (name: string | null): boolean =>
     name !== null && keys.every((key) => wordsIn(name).includes(key));
   if (progress.recipe.components.some((component) => isNamed(component.name))) return true;
+  if (named.food !== null && progress.made.has(named.food)) return true;
   const mixedIn = isMixedIn(words, named.start);
   const refers = says(determiner, 'referring');
   if (!mixedIn && isTitled(progress, named.food, keys)) return true;

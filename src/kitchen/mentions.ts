@@ -44,6 +44,7 @@ export function mentionsOf(recipe: Recipe, steps: readonly ReadStep[], words: re
     for (const mention of mentionsInStep(progress, step, words[index]!)) {
       mentions.push(mention);
       if (mention.role === 'use') for (const listing of mention.listings) progress.used.add(listing);
+      if (mention.role === 'made' && mention.food !== null) progress.made.add(mention.food);
     }
   });
   const made = steps.flatMap((step, index) => componentsMade(progress, step, words[index]!));

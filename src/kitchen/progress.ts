@@ -1,6 +1,7 @@
 /** What has been read of a method so far: which listings an earlier step has used, and what the recipe promises to make. */
 import type { Listing, Recipe } from '../anatomy/types.js';
 import { fold, singular } from '../larder/names.js';
+import type { Food } from '../larder/types.js';
 import { type Vocabulary, vocabularyOf } from './listed.js';
 
 export interface Progress {
@@ -8,6 +9,8 @@ export interface Progress {
   readonly vocabulary: Vocabulary;
   /** Grows from step to step. */
   readonly used: Set<Listing>;
+  /** The foods that an earlier mention showed to be made by the recipe. Grows from step to step. */
+  readonly made: Set<Food>;
   /** Folded and singular. */
   readonly titleWords: ReadonlySet<string>;
 }
@@ -18,6 +21,7 @@ export function progressOf(recipe: Recipe): Progress {
     recipe,
     vocabulary: vocabularyOf(recipe.listings),
     used: new Set(),
+    made: new Set(),
     titleWords: new Set(wordsIn(recipe.title?.text ?? '')),
   };
 }

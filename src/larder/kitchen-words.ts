@@ -9,6 +9,7 @@ export type KitchenWordClass =
   | 'made'
   | 'product'
   | 'wide'
+  | 'no-yield'
   | 'clause-opening'
   | 'ground-state'
   | 'reaching'

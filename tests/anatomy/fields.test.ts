@@ -19,6 +19,7 @@ describe('yield and times', () => {
     ['Yield: 2 loaves', ['yield Yield: 2 loaves']],
     ['**Yield:** 2 loaves', ['yield Yield: 2 loaves']],
     ['Feeds 6', ['yield Feeds 6']],
+    ['45 minutes | Serves 4', ['yield Serves 4', 'total 45 minutes']],
     ['Enough for 8', ['yield Enough for 8']],
     ['4 servings', ['yield 4 servings']],
     ['~15 galettes.', ['yield ~15 galettes.']],

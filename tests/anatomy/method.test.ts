@@ -300,3 +300,33 @@ describe('lists and steps in turns', () => {
     expect(steps(recipe)).toEqual(['- Melt over low heat:', '- Add:', '- Bake for an hour.']);
   });
 });
+
+describe('a method without a heading', () => {
+  const bare = '# Tacos\n\nServes 4\n\n- 2 leeks, sliced\n- 1 tablespoon oil\n- 1 teaspoon salt\n\n';
+
+  it('keeps a paragraph whose verb is no cook’s, and lets go of a remark', () => {
+    const recipe = only(
+      `${bare}Wash the leeks.\n\nGet the pan hot.\n\nFry the leeks in the oil.\n\nStack the lot.\n\nThis keeps for two days.\n`,
+    );
+    expect(steps(recipe)).toEqual([
+      '- Wash the leeks.',
+      '- Get the pan hot.',
+      '- Fry the leeks in the oil.',
+      '- Stack the lot.',
+    ]);
+    expect(words(recipe.notes)).toEqual(['This keeps for two days.']);
+  });
+
+  it('is a numbered list of sentences, whatever their verbs', () => {
+    const recipe = only(
+      `${bare}1. Get the oven hot.\n2. Slash the leeks.\n3. Stack the lot.\n4. Bake until soft.\n`,
+    );
+    expect(steps(recipe).length).toBe(4);
+    expect(listings(recipe).length).toBe(3);
+  });
+
+  it('does not take a tip among the steps for one', () => {
+    const recipe = only(`${bare}Wash the leeks.\n\nTip: a sharp knife helps.\n\nFry the leeks in the oil.\n`);
+    expect(steps(recipe)).toEqual(['- Wash the leeks.', '- Fry the leeks in the oil.']);
+  });
+});
