@@ -38,11 +38,26 @@ function findEntries(food: Food, vocabulary: Vocabulary): Resolution | null {
  * ("chicken thighs" for chicken); a part of it (juice for a lemon); or the whole of which a part is listed.
  */
 function relation(mentioned: Food, listed: Food, form: string | null): Closeness | null {
+  const known = relations.get(mentioned) ?? new Map<Food, Closeness | null>();
+  relations.set(mentioned, known);
+  let closeness = known.get(listed);
+  if (closeness === undefined) {
+    closeness = findRelation(mentioned, listed);
+    known.set(listed, closeness);
+  }
+  // "Juice of 1 lemon" lists no more of the lemon than that.
+  return closeness === 'whole' && form !== null ? null : closeness;
+}
+
+/** The larder does not change, and the same pairs come again from recipe to recipe. */
+const relations = new Map<Food, Map<Food, Closeness | null>>();
+
+function findRelation(mentioned: Food, listed: Food): Closeness | null {
   if (mentioned === listed) return 'same';
   if (isKindOf(listed, mentioned)) return 'kind';
   if (isKindOf(mentioned, listed)) return 'narrower';
   if (isPartOf(mentioned, listed) || (mentioned.generic && hasPartOfKind(listed, mentioned))) return 'part';
-  return form === null && isPartOf(listed, mentioned) ? 'whole' : null;
+  return isPartOf(listed, mentioned) ? 'whole' : null;
 }
 
 /** The listed food that a reader may have been meant to think of: it shares a class with the mentioned one that is not too wide. */

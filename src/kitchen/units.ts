@@ -10,6 +10,8 @@ import { unitById } from '../larder/units.js';
 const MASS = foodsOfClass('mass');
 const MASS_PLURAL = foodsOfClass('mass-plural');
 const COUNTABLE = foodsOfClass('countable');
+/** Words in "a good amount of" and the like. */
+const LONGEST_PHRASE = 4;
 /** Nobody counts out as many pieces: a number from here on has lost its unit. */
 const TOO_MANY_TO_COUNT = 60;
 
@@ -50,6 +52,7 @@ export function unclearAmount(listing: Listing): Extent | null {
       line.measures.length > 1;
     return unit?.unclear === true && !sized ? measure : null;
   }
+  if (phraseAt(line.text.split(/\s+/, LONGEST_PHRASE).map(fold), 0, 'unclear-amount') === null) return null;
   const words = readText(line.text).filter((item) => item.kind === 'word');
   const some = phraseAt(
     words.map((word) => word.key),
