@@ -79,7 +79,12 @@ function isCookedOut(progress: Progress, food: Food | null, refers: boolean): bo
 /** "Ricotta" is a recipe for ricotta, "Tomato Soup" one for soup; "Spaghetti with Clams" is none for spaghetti. */
 function isTitled(progress: Progress, food: Food | null, keys: readonly string[]): boolean {
   if (!keys.every((key) => progress.titleWords.has(key)) || isAnyOf(food, GROWN)) return false;
-  return food?.dish === true || isAnyOf(food, PRODUCTS) || progress.titleWords.size <= keys.length + 1;
+  return isProduct(food) || progress.titleWords.size <= keys.length + 1;
+}
+
+/** Whether the food is of a class that recipes make: a dish, a dough, a sauce. */
+export function isProduct(food: Food | null): boolean {
+  return food?.dish === true || isAnyOf(food, PRODUCTS) || isAnyOf(food, BAKED);
 }
 
 /** "stir to a cream", "reduce to a syrup": what the food becomes. */

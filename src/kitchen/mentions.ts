@@ -28,7 +28,7 @@ import {
 } from './context.js';
 import { entriesOf, narrowed, saidInList } from './entries.js';
 import { componentOfGroup, componentOfHeading } from './groups.js';
-import { isMade, isTurnedInto, madeOf } from './made.js';
+import { isMade, isProduct, isTurnedInto, madeOf } from './made.js';
 import { isMostlyUsed, type Progress, progressOf } from './progress.js';
 import { type Named, namedIn } from './scan.js';
 import type { Mention, MentionRole, ReadStep } from './types.js';
@@ -44,7 +44,8 @@ export function mentionsOf(recipe: Recipe, steps: readonly ReadStep[], words: re
     for (const mention of mentionsInStep(progress, step, words[index]!)) {
       mentions.push(mention);
       if (mention.role === 'use') for (const listing of mention.listings) progress.used.add(listing);
-      if (mention.role === 'made' && mention.food !== null) progress.made.add(mention.food);
+      // "The onion mixture" makes no onion.
+      if (mention.role === 'made' && isProduct(mention.food)) progress.made.add(mention.food!);
     }
   });
   const made = steps.flatMap((step, index) => componentsMade(progress, step, words[index]!));
