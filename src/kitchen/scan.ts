@@ -43,7 +43,7 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
   if (implied !== null)
     return { start: at, end: at + 1, food: implied, entries: [], implied: true, group: null, made: false };
   // A word that is a food and a verb ("cream the butter", "season") is no food where it gives an order.
-  if (verbAt(words, at) !== null || isPredicate(words, at)) return null;
+  if (verbAt(words, at) !== null || isPredicate(words, at) || isPortion(words, at)) return null;
 
   const keys = words.keys;
   const reach = sameStretch(words, at);
@@ -84,6 +84,13 @@ function isPredicate(words: Words, at: number): boolean {
   const match = techniqueOf(words.keys[at]!);
   if (match?.form !== 's' || words.before[at] !== '' || at === 0) return false;
   return does(match.technique, 'heat') || isWord(words.keys[at - 1], 'subject');
+}
+
+/** "A generous sprinkle of salt": how much of the food behind it, and no food. */
+function isPortion(words: Words, at: number): boolean {
+  const match =
+    words.keys[at + 1] === 'of' && words.before[at + 1] === '' ? techniqueOf(words.keys[at]!) : null;
+  return match?.form === 'base' && does(match.technique, 'garnish', 'coat');
 }
 
 /** "Combine all and simmer", "add all.": the word by itself. */
