@@ -1,6 +1,6 @@
 /** Knows whether a raw food is cooked beyond doubt, or shown to be done by the sign that the chart itself accepts. */
 import Fraction from 'fraction.js';
-import { isWord } from '../larder/kitchen-words.js';
+import { speaksOf } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import type { Dish, Heating, RawFood } from './types.js';
@@ -30,18 +30,13 @@ export function isLongCooked(dish: Dish, raw: RawFood): boolean {
 export function isShownDone(dish: Dish, raw: RawFood): boolean {
   if (raw.safety !== 'fish' && raw.safety !== 'shellfish') return false;
   const first = dish.uses[raw.listing.index]![0]?.step ?? 0;
-  return dish.recipe.steps.some(
-    (step) =>
-      step.index >= first &&
-      step.passage.text.split(/[^\p{L}]+/u).some((word) => isWord(fold(word), 'opaque-cue')),
-  );
+  return dish.recipe.steps.some((step) => step.index >= first && speaksOf(step.passage.text, 'opaque-cue'));
 }
 
 /** Whether meat in one piece by nature is cut too small for a thermometer: strips for the wok, cubes for a stew. */
 export function isCutSmall(dish: Dish, raw: RawFood): boolean {
   if (raw.safety !== 'whole-cut') return false;
-  if (raw.listing.passage.text.split(/[^\p{L}-]+/u).some((word) => isWord(fold(word), 'small-piece')))
-    return true;
+  if (speaksOf(raw.listing.passage.text, 'small-piece')) return true;
   return dish.uses[raw.listing.index]!.some((mention) => {
     const technique = mention.verb === null ? null : techniqueOf(fold(mention.verb));
     return technique !== null && does(technique.technique, 'cut') && mention.verb !== 'trim';

@@ -1,7 +1,7 @@
 /** Knows the listings that a method uses without naming them: a garnish, the oil for frying, what is served beside, a tool. */
 import type { Listing } from '../anatomy/types.js';
 import { foodNamed, isKindOf } from '../larder/foods.js';
-import { isWord } from '../larder/kitchen-words.js';
+import { speaksOf } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
@@ -37,7 +37,7 @@ function isTool(listing: Listing): boolean {
 
 function purposeServed(dish: Dish, listing: Listing): boolean {
   const component = dish.recipe.components[listing.component]?.name ?? '';
-  if (keysOf(component).some((key) => isWord(key, 'served'))) return isServedAtAll(dish);
+  if (speaksOf(component, 'served')) return isServedAtAll(dish);
   const purpose = listing.line.purpose ?? listing.line.plusMore;
   if (purpose === null) return false;
   const words = keysOf(purpose.text);
@@ -55,9 +55,7 @@ function purposeServed(dish: Dish, listing: Listing): boolean {
 
 /** Whether the method serves, garnishes or tops anything, or names what does: "add your favorite toppings". */
 function isServedAtAll(dish: Dish): boolean {
-  const says = dish.recipe.steps.some((step) =>
-    keysOf(step.passage.text).some((key) => isWord(key, 'served')),
-  );
+  const says = dish.recipe.steps.some((step) => speaksOf(step.passage.text, 'served'));
   return says || verbsOf(dish).some((verb) => does(verb, 'garnish', 'serve') || verb.name === 'top');
 }
 

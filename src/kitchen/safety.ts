@@ -3,7 +3,7 @@ import Fraction from 'fraction.js';
 import type { Recipe } from '../anatomy/types.js';
 import { toFahrenheit } from '../arithmetic/temperatures.js';
 import type { ListedFood, Temperature } from '../grammar/types.js';
-import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import type { SafetyClass } from '../larder/types.js';
 import type { DoneTemperature, Mention, RawFood } from './types.js';
@@ -23,7 +23,9 @@ export function rawFoodsOf(recipe: Recipe): RawFood[] {
   const found: RawFood[] = [];
   for (const listing of recipe.listings) {
     const food = listing.line.foods.find((each) => each.row?.safety !== undefined && !each.row.ready);
-    if (food?.row?.safety === undefined || isReady(listing.passage.text) || !namesWhole(food)) continue;
+    // "2 cups cooked chicken", "smoked trout", "leftover turkey": nothing raw is left.
+    const isReady = speaksOf(listing.passage.text, 'ready-state');
+    if (food?.row?.safety === undefined || isReady || !namesWhole(food)) continue;
     found.push({ listing, food: food.row, safety: classOf(food.row.safety, listing.passage.text) });
   }
   return found;
@@ -31,13 +33,7 @@ export function rawFoodsOf(recipe: Recipe): RawFood[] {
 
 /** Meat that the line calls ground is ground meat, of whatever cut. */
 function classOf(safety: SafetyClass, text: string): SafetyClass {
-  return safety === 'whole-cut' && wordsOf(text).some((word) => isWord(word, 'ground-state'))
-    ? 'ground-meat'
-    : safety;
-}
-
-function wordsOf(text: string): string[] {
-  return text.split(/[^\p{L}-]+/u).map(fold);
+  return safety === 'whole-cut' && speaksOf(text, 'ground-state') ? 'ground-meat' : safety;
 }
 
 /** Whether the row says all of the food: an unknown word behind it ("chicken bullion", "beef bites") may make it another thing. */
@@ -47,11 +43,6 @@ function namesWhole(food: ListedFood): boolean {
     name.split(/[\s-]+/).map((word) => singular(fold(word))),
   );
   return names.includes(last) || isWord(last, 'vague') || isWord(last, 'small-piece');
-}
-
-/** "2 cups cooked chicken", "smoked trout", "leftover turkey": nothing raw is left. */
-function isReady(text: string): boolean {
-  return wordsOf(text).some((word) => isWord(word, 'ready-state'));
 }
 
 /** The temperatures to which food is cooked, with the raw foods that each can be about. */

@@ -101,6 +101,12 @@ export function isWord(word: string | undefined, is: KitchenWordClass): boolean 
   return entries?.some((entry) => entry.is === is && entry.words.length === 1) ?? false;
 }
 
+/** Whether a text holds any word or phrase of a class; hyphens part words. */
+export function speaksOf(text: string, is: KitchenWordClass): boolean {
+  const keys = text.split(/[^\p{L}\p{N}'’]+/u).map(fold);
+  return keys.some((_, at) => phraseAt(keys, at, is) !== null);
+}
+
 /** All words and phrases of a class, as the table has them. */
 export function wordsOfClass(is: KitchenWordClass): string[] {
   return larder.kitchenWords.filter((row) => row.is === is).map((row) => row.word);
