@@ -1,5 +1,6 @@
 /** What a rule is, and what it leaves on the page. */
 import type { Book, Dish } from '../src/kitchen/types.js';
+import type { HouseStyle } from '../src/manuscript/house-style.js';
 import type { Span } from '../src/manuscript/types.js';
 
 /** fault: the page contradicts itself, its arithmetic is wrong, or it is unsafe; query: only the author can answer; note: style or advice. */
@@ -83,13 +84,14 @@ interface RuleBase {
 
 export interface RecipeRule extends RuleBase {
   readonly scope: 'recipe';
-  readonly look: (dish: Dish) => Iterable<Finding>;
+  readonly look: (dish: Dish, style: HouseStyle) => Iterable<Finding>;
 }
 
 export interface BookRule extends RuleBase {
   readonly scope: 'book';
   readonly look: (
     book: Book,
+    style: HouseStyle,
   ) => Iterable<Finding & { readonly file: string; readonly recipe: string | null }>;
 }
 

@@ -6,36 +6,52 @@ import { readContents } from '../anatomy/contents.js';
 import type { Recipe } from '../anatomy/types.js';
 import { readDish } from '../kitchen/dish.js';
 import type { Book, Dish } from '../kitchen/types.js';
+import { type HouseStyle, undecided } from '../manuscript/house-style.js';
 import { openPage } from '../manuscript/page.js';
 import type { Page, SourceFile } from '../manuscript/types.js';
 import { applyStets } from './stets.js';
-import type { Reading, ReadingOptions } from './types.js';
+import type { PageReading, Reading, ReadingOptions } from './types.js';
 
 /** Everything that can be said of the texts. Never fails on a text; files are read in the order given. */
 export function readManuscript(files: readonly SourceFile[], options: ReadingOptions = {}): Reading {
-  const chosen =
-    options.only === undefined ? rules : rules.filter((rule) => options.only!.includes(rule.name));
-  const pages: Page[] = [];
-  const dishes: Dish[] = [];
-  const unclear: Book['unclear'][number][] = [];
-  files.forEach((file, index) => {
-    const page = openPage(file);
-    const contents = readContents(page);
-    pages.push(page);
-    for (const recipe of contents.recipes) dishes.push(readDish(page, recipe));
-    for (const stretch of contents.unclear) unclear.push({ file: page.path, ...stretch });
+  const read = files.map((file, index) => {
+    const page = readPage(file);
     options.onPage?.(index + 1, files.length);
+    return page;
   });
-  const marks = chosen.flatMap((rule) => marksOf(rule, { dishes, pages, unclear }));
-  return settle(pages, dishes, marks);
+  return readBook(read, options);
 }
 
-function marksOf(rule: Rule, book: Book): Mark[] {
+/** What one file says by itself, before any rule has looked at it. */
+export function readPage(file: SourceFile): PageReading {
+  const page = openPage(file);
+  const { recipes, unclear } = readContents(page);
+  return {
+    page,
+    dishes: recipes.map((recipe) => readDish(page, recipe)),
+    unclear: unclear.map((stretch) => ({ file: page.path, ...stretch })),
+  };
+}
+
+/** The rules over files that have been read, in the order given. */
+export function readBook(read: readonly PageReading[], options: ReadingOptions = {}): Reading {
+  const { only, style = undecided } = options;
+  const chosen = only === undefined ? rules : rules.filter((rule) => only.includes(rule.name));
+  const book: Book = {
+    pages: read.map(({ page }) => page),
+    dishes: read.flatMap(({ dishes }) => dishes),
+    unclear: read.flatMap(({ unclear }) => unclear),
+  };
+  const marks = chosen.flatMap((rule) => marksOf(rule, book, style));
+  return settle(book.pages, book.dishes, marks);
+}
+
+function marksOf(rule: Rule, book: Book, style: HouseStyle): Mark[] {
   if (rule.scope === 'book') {
-    return [...rule.look(book)].map((finding) => markOf(rule, finding, finding.file, finding.recipe));
+    return [...rule.look(book, style)].map((finding) => markOf(rule, finding, finding.file, finding.recipe));
   }
   return book.dishes.flatMap((dish) =>
-    [...rule.look(dish)].map((finding) => markOf(rule, finding, dish.page.path, titleOf(dish.recipe))),
+    [...rule.look(dish, style)].map((finding) => markOf(rule, finding, dish.page.path, titleOf(dish.recipe))),
   );
 }
 

@@ -1,7 +1,15 @@
 /** What comes of reading a manuscript. */
 import type { Mark, Weight } from '../../rules/rule.js';
-import type { Dish } from '../kitchen/types.js';
+import type { Book, Dish } from '../kitchen/types.js';
+import type { HouseStyle } from '../manuscript/house-style.js';
 import type { Page } from '../manuscript/types.js';
+
+/** What one file says by itself: it stays as it is while other files change. */
+export interface PageReading {
+  readonly page: Page;
+  readonly dishes: readonly Dish[];
+  readonly unclear: Book['unclear'];
+}
 
 export interface Reading {
   readonly pages: readonly Page[];
@@ -16,6 +24,8 @@ export interface Reading {
 export interface ReadingOptions {
   /** The names of the only rules to run; all when left out. */
   readonly only?: readonly string[];
+  /** The book's decisions; a book that has made none when left out. */
+  readonly style?: HouseStyle;
   /** Called after each file, for progress. */
   readonly onPage?: (done: number, all: number) => void;
 }
