@@ -2,6 +2,16 @@
 import { donenessCueAbsent } from './doneness/doneness-cue-absent.js';
 import { scaleAbsent } from './heat/scale-absent.js';
 import { amountDisagreement } from './listing/amount-disagreement.js';
+import { amountLeftover } from './listing/amount-leftover.js';
+import { amountOverrun } from './listing/amount-overrun.js';
+import { componentUnmade } from './listing/component-unmade.js';
+import { componentUnused } from './listing/component-unused.js';
+import { dividedAbsent } from './listing/divided-absent.js';
+import { dividedIdle } from './listing/divided-idle.js';
+import { orderOfUse } from './listing/order-of-use.js';
+import { preparationDisagreement } from './listing/preparation-disagreement.js';
+import { remainingOfNothing } from './listing/remaining-of-nothing.js';
+import { twiceListed } from './listing/twice-listed.js';
 import { unlistedIngredient } from './listing/unlisted-ingredient.js';
 import { unusedIngredient } from './listing/unused-ingredient.js';
 import { rangeReversed } from './measures/range-reversed.js';
@@ -18,6 +28,16 @@ export const rules: readonly Rule[] = [
   donenessCueAbsent,
   scaleAbsent,
   amountDisagreement,
+  amountLeftover,
+  amountOverrun,
+  dividedAbsent,
+  dividedIdle,
+  remainingOfNothing,
+  componentUnmade,
+  componentUnused,
+  orderOfUse,
+  preparationDisagreement,
+  twiceListed,
   unlistedIngredient,
   unusedIngredient,
   rangeReversed,

@@ -1,5 +1,6 @@
 /** Marks an amount in the method that is not the list's. */
 import { compareWithListing } from '../../src/kitchen/amounts.js';
+import { amountOf, atListing, foodOf, ofFood, spanOfAmount, subjectOf } from '../places.js';
 import type { RecipeRule } from '../rule.js';
 
 export const amountDisagreement: RecipeRule = {
@@ -39,21 +40,14 @@ export const amountDisagreement: RecipeRule = {
     for (const mention of dish.mentions) {
       const listing = compareWithListing(dish, mention);
       if (listing === null || mention.measure === null) continue;
-      const passage = dish.recipe.steps[mention.step]!.passage;
-      const stated = passage.text.slice(mention.measure.start, mention.measure.end);
-      const listed = listing.line.measures[0]!;
+      const { start, end } = mention.measure;
+      const stated = dish.recipe.steps[mention.step]!.passage.text.slice(start, end);
       yield {
-        span: passage.span(mention.measure.start, mention.measure.end),
-        subject: listing.line.foods[0]!.name,
-        message: `The method says ${stated} of ${listing.line.foods[0]!.text}; the list has ${listing.passage.text.slice(listed.start, listed.end)}.`,
+        span: spanOfAmount(dish, mention),
+        subject: subjectOf(listing),
+        message: `The method says ${ofFood(stated, mention.measure, foodOf(listing))}; the list has ${amountOf(listing)}.`,
         advice: 'Make the two agree.',
-        related: [
-          {
-            file: dish.page.path,
-            span: listing.passage.span(listed.start, listed.end),
-            message: 'the listed amount',
-          },
-        ],
+        related: [atListing(dish, listing, 'the listed amount')],
       };
     }
   },

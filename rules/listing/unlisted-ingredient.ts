@@ -7,6 +7,7 @@ import { foodNamed, isKindOf } from '../../src/larder/foods.js';
 import { isWord } from '../../src/larder/kitchen-words.js';
 import { fold, singular } from '../../src/larder/names.js';
 import type { Food } from '../../src/larder/types.js';
+import { atListing, atMention, spanOfMention, stepOf } from '../places.js';
 import type { Finding, RecipeRule, Weight } from '../rule.js';
 
 export const unlistedIngredient: RecipeRule = {
@@ -111,26 +112,18 @@ function isPepper(mention: Mention): boolean {
 }
 
 function findingOf(dish: Dish, first: Mention, mentions: readonly Mention[], weight: Weight): Finding {
-  const passage = dish.recipe.steps[first.step]!.passage;
   const near = nearestEntry(first.food!, vocabularyOf(dish.recipe.listings));
-  const where = `step ${dish.recipe.steps[first.step]!.number ?? first.step + 1}`;
   return {
-    span: passage.span(first.start, first.end),
+    span: spanOfMention(dish, first),
     subject: first.food!.name,
     weight,
-    message: `"${first.text}" is used in ${where} and is not on the list${near === null ? '' : `, which has ${near.food.text}`}.`,
+    message: `"${first.text}" is used in ${stepOf(dish, first.step)} and is not on the list${near === null ? '' : `, which has ${near.food.text}`}.`,
     advice: near === null ? 'List it, or take it out of the step.' : 'List it, or use one name for both.',
     related: [
       ...mentions
         .filter((mention) => mention !== first)
-        .map((mention) => ({
-          file: dish.page.path,
-          span: dish.recipe.steps[mention.step]!.passage.span(mention.start, mention.end),
-          message: 'used here too',
-        })),
-      ...(near === null
-        ? []
-        : [{ file: dish.page.path, span: near.listing.passage.span(), message: 'the nearest listing' }]),
+        .map((mention) => atMention(dish, mention, 'used here too')),
+      ...(near === null ? [] : [atListing(dish, near.listing, 'the nearest listing')]),
     ],
   };
 }

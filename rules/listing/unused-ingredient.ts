@@ -1,7 +1,9 @@
 /** Marks a listing that the method never uses. */
 import type { Listing } from '../../src/anatomy/types.js';
+import { forgottenComponent } from '../../src/kitchen/components.js';
 import { isServedAside, mayBeFryingFat } from '../../src/kitchen/purposes.js';
 import type { Dish } from '../../src/kitchen/types.js';
+import { foodOf, spanOfFood, subjectOf } from '../places.js';
 import type { RecipeRule } from '../rule.js';
 
 export const unusedIngredient: RecipeRule = {
@@ -43,14 +45,15 @@ export const unusedIngredient: RecipeRule = {
       if (
         dish.uses[listing.index]!.length > 0 ||
         listing.line.foods.length === 0 ||
-        isServedAside(dish, listing)
+        isServedAside(dish, listing) ||
+        forgottenComponent(dish, listing) !== null
       )
         continue;
       yield {
-        span: listing.passage.span(listing.line.foods[0]!.start, listing.line.foods[0]!.end),
-        subject: listing.line.foods[0]!.name,
+        span: spanOfFood(listing),
+        subject: subjectOf(listing),
         weight: isLeftOpen(dish, listing) ? 'query' : 'fault',
-        message: `The list has ${listing.line.foods[0]!.text}, which no step uses.`,
+        message: `The list has ${foodOf(listing)}, which no step uses.`,
         advice: 'Say in the method where it goes, or take it off the list.',
       };
     }

@@ -167,6 +167,9 @@ function partsOf(node: Node, titledRoot: boolean): ReadonlySet<Node> {
     return new Set(whole.filter((kid) => said || kid.depth >= BOLD_DEPTH || !stateOf(kid).value));
   }
   const stated = all.map(stateOf);
+  // A yield and a list above, and one heading below that holds the method as well: its list is a component's.
+  const lacksMethod = own.list > NONE && own.method === NONE && all.length === 1;
+  if (lacksMethod && stateOf(node).value && !stated[0]!.value) return new Set(all);
   if (own.list > NONE || all.length < 2 || stated.some((said) => said.value)) return none;
   const named = all.every(namesKid);
   const told = stated.some((said) => said.text) || whole.length < all.length;

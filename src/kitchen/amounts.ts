@@ -3,9 +3,11 @@ import type { Listing } from '../anatomy/types.js';
 import { type Sum, sumMeasures } from '../arithmetic/compare.js';
 import type { Measure } from '../grammar/types.js';
 import { isPartOf } from '../larder/foods.js';
-import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { isWord } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
+import { takenSeveralTimes } from './accounts.js';
+import { formsOf } from './balance.js';
 import { says } from './context.js';
 import type { Dish, Mention } from './types.js';
 
@@ -19,6 +21,7 @@ export function compareWithListing(dish: Dish, mention: Mention): Listing | null
     measure === null ||
     mention.role !== 'use' ||
     mention.group ||
+    mention.allBut ||
     mention.listings.length === 0 ||
     measure.share
   )
@@ -33,12 +36,7 @@ type Verdict = 'agrees' | 'disagrees' | 'unknown';
 
 function verdict(dish: Dish, mention: Mention, measure: Measure, listing: Listing): Verdict {
   const stated = [measure, ...measure.equals];
-  const listed = listing.line.measures.flatMap((each) => [
-    each,
-    ...each.equals,
-    ...(each.pack === null ? [] : [each.pack]),
-  ]);
-  listed.push(...listing.line.foods.flatMap((food) => food.measures));
+  const listed = formsOf(listing);
   let verdict: Verdict = 'unknown';
   for (const one of stated) {
     for (const other of listed) {
@@ -87,8 +85,10 @@ function mayBePart(dish: Dish, mention: Mention, listing: Listing): boolean {
     listing.line.divided ||
     says(mention.determiner, 'rest-word') ||
     isPartOfIt(dish, mention) ||
-    takenSeveralTimes(dish, mention)
+    takenSeveralTimes(dish.steps[mention.step]!, mention)
   )
+    return true;
+  if (dish.accounts[listing.index]!.takings.some((taking) => taking.mention.step !== mention.step))
     return true;
   return dish.uses[listing.index]!.some((use) => use !== mention && isFurtherUse(use));
 }
@@ -135,23 +135,4 @@ function isRatio(dish: Dish, mention: Mention): boolean {
     .slice(Math.max(0, at - 3), at)
     .some((item) => item.kind === 'word' && item.key === 'have');
   return results || (before?.kind === 'word' && (before.key === 'for' || before.key === 'per'));
-}
-
-/** How many words off a word may still say that the amount is taken again. */
-const FURTHEST_WORD = 20;
-
-/** "2 tablespoons at a time", "½ cup into each jar": the amount is not the whole. */
-function takenSeveralTimes(dish: Dish, mention: Mention): boolean {
-  const items = dish.steps[mention.step]!.items;
-  const keys = items.map((item) =>
-    item.kind === 'word' ? item.key : item.kind === 'point' ? item.text : '',
-  );
-  const first = items.findIndex((item) => item.start >= mention.measure!.start);
-  let from = first;
-  while (from > 0 && from > first - FURTHEST_WORD && keys[from - 1] !== '.') from--;
-  for (let at = from; at < Math.min(items.length, first + FURTHEST_WORD); at++) {
-    if (keys[at] === '.' && at > first) return keys[at + 1] === 'repeat';
-    if (phraseAt(keys, at, 'each-word') !== null) return true;
-  }
-  return false;
 }

@@ -3,7 +3,7 @@
 import type { Measure } from '../grammar/types.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { singular } from '../larder/names.js';
-import { does } from '../larder/techniques.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
 import { unitById } from '../larder/units.js';
 import { vesselAt } from '../larder/vessels.js';
@@ -161,6 +161,32 @@ export function isPurposeOnly(words: Words, start: number): boolean {
   }
   return false;
 }
+
+/** Whether something goes into the food at word `start`, or onto it: "to the onions", "over the cooked rice". */
+export function isDestination(words: Words, start: number): boolean {
+  for (let index = start - 1; index >= 0 && index >= start - REFERRING_REACH; index--) {
+    if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') return false;
+    const key = words.keys[index]!;
+    if (isWord(key, 'destination')) return true;
+    if (!isWord(key, 'referring') && !isWord(key, 'adjective') && techniqueOf(key)?.form !== 'past')
+      return false;
+  }
+  return false;
+}
+
+/** "A lemon", "an extra egg": an article, with nothing between that ends its reach. */
+export function hasArticle(words: Words, start: number): boolean {
+  for (let index = start - 1; index >= 0 && index >= start - ARTICLE_REACH; index--) {
+    if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') return false;
+    const key = words.keys[index]!;
+    if (key === 'a' || key === 'an') return true;
+    if (isWord(key, 'preposition') || verbAt(words, index) !== null) return false;
+  }
+  return false;
+}
+
+/** How far back an article is sought: "a small ripe tomato". */
+const ARTICLE_REACH = 3;
 
 /** "Its water", "their juices": what comes out of a food by itself. */
 export function isGivenUp(words: Words, start: number): boolean {

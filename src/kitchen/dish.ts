@@ -4,6 +4,7 @@ import { readText } from '../grammar/text.js';
 import type { Item } from '../grammar/types.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page } from '../manuscript/types.js';
+import { accountsOf } from './accounts.js';
 import { heatingsOf } from './heating.js';
 import { mentionsOf } from './mentions.js';
 import { doneTemperaturesOf, rawFoodsOf } from './safety.js';
@@ -16,14 +17,16 @@ export function readDish(page: Page, recipe: Recipe): Dish {
   const steps = recipe.steps.map((step, index) => ({ step, items: words[index]!.items }));
   const mentions = mentionsOf(recipe, steps, words);
   const rawFoods = rawFoodsOf(recipe);
+  const uses = recipe.listings.map((listing) =>
+    mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(listing)),
+  );
   return {
     page,
     recipe,
     steps,
     mentions,
-    uses: recipe.listings.map((listing) =>
-      mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(listing)),
-    ),
+    uses,
+    accounts: accountsOf(recipe, steps, uses),
     heatings: heatingsOf(steps, words, mentions),
     parts: partsOf(recipe, words),
     rawFoods,

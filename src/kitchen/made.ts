@@ -5,7 +5,7 @@ import { isWord } from '../larder/kitchen-words.js';
 import { singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
-import { isBoughtToo, isMadeWord, says, tellsWhen } from './context.js';
+import { hasArticle, isBoughtToo, isMadeWord, says, tellsWhen } from './context.js';
 import { type Progress, wordsIn } from './progress.js';
 import type { Named } from './scan.js';
 import { governingVerb, measureOf, type Words } from './words.js';
@@ -109,13 +109,4 @@ function isMixedIn(words: Words, start: number): boolean {
 function goesIn(words: Words, start: number): boolean {
   const verb = governingVerb(words, start);
   return verb !== null && does(verb, 'add', 'combine', 'season', 'coat') && !tellsWhen(words, start);
-}
-
-/** "a soft dough", "to a cream": the article within two adjectives before the word. */
-function hasArticle(words: Words, start: number): boolean {
-  for (let index = start - 1; index >= 0 && index >= start - 3; index--) {
-    if (words.sentence[index] !== words.sentence[start] || words.before[index + 1] !== '') return false;
-    if (words.keys[index] === 'a' || words.keys[index] === 'an') return true;
-  }
-  return false;
 }

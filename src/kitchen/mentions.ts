@@ -16,7 +16,9 @@ import {
 import {
   clauseOf,
   determinerOf,
+  hasArticle,
   isCookingWater,
+  isDestination,
   isGivenUp,
   isLikeness,
   isNegated,
@@ -24,15 +26,16 @@ import {
   isSuggestion,
   isToolName,
   namesMade,
+  says,
   tellsWhen,
 } from './context.js';
 import { entriesOf, narrowed, saidInList } from './entries.js';
-import { componentOfGroup, componentOfHeading } from './groups.js';
+import { componentNamed, componentOfGroup, componentOfHeading } from './groups.js';
 import { isMade, isProduct, isTurnedInto, madeOf } from './made.js';
 import { isMostlyUsed, type Progress, progressOf } from './progress.js';
 import { type Named, namedIn } from './scan.js';
 import type { Mention, MentionRole, ReadStep } from './types.js';
-import { governingVerb, measureOf, unknownOrder, type Words } from './words.js';
+import { governingVerb, isAllBut, measureOf, unknownOrder, verbAt, type Words } from './words.js';
 
 const WATER = foodsNamed('water');
 
@@ -68,7 +71,25 @@ function mentionsInStep(progress: Progress, step: ReadStep, words: Words): Menti
   }
   mentions.push(...seasonings(progress, step, words));
   if (mentions.every((mention) => mention.role !== 'use')) mentions.push(...wholeList(progress, step, words));
-  return leaveOutExcepted(words, mentions).sort((a, b) => a.start - b.start);
+  return leaveOutExcepted(
+    words,
+    mentions.sort((a, b) => a.start - b.start),
+  ).map((mention, index, all) => withSharedDeterminer(progress, words, mention, all[index - 1]));
+}
+
+/** "The remaining soy sauce and lime juice": the first of the two speaks for both, where some was used before. */
+function withSharedDeterminer(
+  progress: Progress,
+  words: Words,
+  mention: Mention,
+  previous: Mention | undefined,
+): Mention {
+  if (previous === undefined || mention.determiner !== null || mention.measure !== null) return mention;
+  const isRest =
+    says(previous.determiner, 'rest-word') && mention.listings.some((listing) => progress.used.has(listing));
+  return isRest && words.text.slice(previous.end, mention.start).trim() === 'and'
+    ? { ...mention, determiner: previous.determiner }
+    : mention;
 }
 
 function mentionOf(
@@ -101,6 +122,7 @@ function mentionOf(
   const sense = senseOf(progress, words, named, meant, determiner, verb);
   if (sense === null) return null;
   const { role, listings } = sense;
+  const measure = role === 'use' && !named.implied ? measureOf(words, start, end) : null;
   return {
     text: words.text.slice(words.words[start]!.start, words.words[end - 1]!.end),
     start: words.words[start]!.start,
@@ -110,10 +132,13 @@ function mentionOf(
     food: named.food,
     listings,
     group: false,
-    measure: role === 'use' && !named.implied ? measureOf(words, start, end) : null,
+    measure,
+    allBut: measure !== null && isAllBut(words, measure),
     determiner,
     verb: verb?.name ?? unknownOrder(words, start),
     telling: tellsWhen(words, start),
+    article: hasArticle(words, start),
+    into: isDestination(words, start),
     toTaste: named.implied || saysToTaste(words, end),
     surface: named.implied || isForSurface(words, start, verb),
     optional: isSuggestion(words, start),
@@ -141,6 +166,9 @@ function senseOf(
     return { role: 'made', listings: [] };
   // A class that the list does not name itself: "the spices" in "the spice paste", "the fruit" in "until the fruit is soft".
   const isClass = named.food?.generic === true && named.entries.length === 0;
+  // "The honey glaze" is the component of that name, and pours no honey.
+  if (namesMade(words, end) && componentNamed(progress.recipe, words, start, end + 1) !== null)
+    return { role: 'made', listings: [] };
   if (namesMade(words, end))
     return listings.length > 0 && !isClass ? { role: 'use', listings } : { role: 'made', listings: [] };
   if (listings.length > 0) return { role: isClass && tellsWhen(words, start) ? 'aside' : 'use', listings };
@@ -183,7 +211,11 @@ function isForSurface(words: Words, start: number, verb: Technique | null): bool
   if (verb === null || !does(verb, 'coat', 'garnish')) return false;
   if (verb.implies !== undefined) return true;
   const [from, to] = clauseOf(words, start);
-  for (let at = from; at < to; at++) if (vesselAt(words.keys, at) !== null) return true;
+  for (let at = from; at < to; at++) {
+    // The next order speaks of other things: "scatter the parsley over, and carry the pot to the table".
+    if (at > start && verbAt(words, at) !== null) return false;
+    if (vesselAt(words.keys, at) !== null) return true;
+  }
   return false;
 }
 

@@ -28,7 +28,8 @@ export function mayBeFryingFat(dish: Dish, listing: Listing): boolean {
   );
 }
 
-function isTool(listing: Listing): boolean {
+/** Whether the line lists a tool: "a baking dish", "cheesecloth". */
+export function isTool(listing: Listing): boolean {
   return listing.line.foods.every((food) => {
     const words = food.name.split(/[\s-]+/).map(fold);
     return food.row === null && words.some((_, at) => vesselAt(words, at)?.length === words.length - at);

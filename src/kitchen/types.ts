@@ -37,6 +37,8 @@ export interface Mention {
   readonly group: boolean;
   /** An amount stated with it. */
   readonly measure: Measure | null;
+  /** The amount is what is left behind: "all but 2 tablespoons of the oil". */
+  readonly allBut: boolean;
   /** "the", "remaining", "more": the words before it that refer back; lower case. */
   readonly determiner: string | null;
   /** The base form of the verb that governs it, where one was made out. */
@@ -45,10 +47,32 @@ export interface Mention {
   readonly telling: boolean;
   /** "season to taste", "oil for the pan": nobody need list an amount. */
   readonly toTaste: boolean;
+  /** "An egg", "a lemon": one that nothing has spoken of yet. */
+  readonly article: boolean;
+  /** Something else goes into it or onto it, and it was there before: "add to the onions", "pour over the rice". */
+  readonly into: boolean;
   /** It only keeps something from sticking to a tool or a board: "grease the tin with oil", "a floured board". */
   readonly surface: boolean;
   /** "if using", "optional", "or": the author leaves it open. */
   readonly optional: boolean;
+}
+
+/** What a use takes of its listing; null in `sum` and `share` where the text gives no such amount. */
+export interface Taking {
+  readonly mention: Mention;
+  /**
+   * amount: so much of it; share: a half, a third; rest: what is left; but: all except an amount; extra: more than was listed;
+   * some: no amount is given; surface: what keeps something from sticking.
+   */
+  readonly how: 'amount' | 'share' | 'rest' | 'but' | 'extra' | 'some' | 'surface';
+}
+
+/** What the method takes of a listing, in its order. */
+export interface Account {
+  readonly listing: Listing;
+  readonly takings: readonly Taking[];
+  /** Whether every use is understood: no group, no "2 tablespoons at a time", no name that may mean another listing. */
+  readonly closed: boolean;
 }
 
 /** An order to cook something: what heats the food, how long and until when, as far as the step tells. */
@@ -97,6 +121,8 @@ export interface Dish {
   readonly mentions: readonly Mention[];
   /** By listing index: the mentions that use it. */
   readonly uses: readonly (readonly Mention[])[];
+  /** By listing index: what those uses take. */
+  readonly accounts: readonly Account[];
   readonly heatings: readonly Heating[];
   /** The steps, and whatever else of the recipe has a figure in it, in the order of the page's parts. */
   readonly parts: readonly ReadPart[];

@@ -1,8 +1,8 @@
 /** A step as a row of words: which sentence each is in, what punctuation parts it from the one before, and whether it acts as a verb. */
 import { readText } from '../grammar/text.js';
-import type { Item, Measure, Word } from '../grammar/types.js';
+import type { Count, Item, Measure, Word } from '../grammar/types.js';
 import { foodAt } from '../larder/foods.js';
-import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { isWord, type KitchenWordClass, phraseAt } from '../larder/kitchen-words.js';
 import { does, type TechniqueMatch, techniqueOf, techniqueOfTwo } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
 import { vesselAt } from '../larder/vessels.js';
@@ -117,6 +117,15 @@ function isAttribute(words: Words, at: number): boolean {
   );
 }
 
+/** Words after which a name is a noun: "the heat", "cold butter", "the remaining oil". */
+const DESCRIBING: readonly KitchenWordClass[] = [
+  'before-noun',
+  'adjective',
+  'rest-word',
+  'extra-word',
+  'reserve-word',
+];
+
 /** Whether the word before leaves room for a verb: no article, number, preposition or adjective. */
 function standsAsVerb(words: Words, at: number): boolean {
   // "A grill pan", "the stew pot": the verb's name belongs to the pan.
@@ -132,7 +141,7 @@ function standsAsVerb(words: Words, at: number): boolean {
   if (words.before[at] === '' && gap.kind !== 'word' && gap.kind !== 'point')
     return gap.kind === 'duration' || gap.kind === 'temperature';
   const previous = words.keys[at - 1]!;
-  if (isWord(previous, 'before-noun') || isWord(previous, 'adjective')) return false;
+  if (DESCRIBING.some((is) => isWord(previous, is))) return false;
   // "Buttered toast", "whipped cream": after a participle a word that can be a food is one.
   return (
     techniqueOf(previous)?.form !== 'past' ||
@@ -236,12 +245,29 @@ export function measureOf(words: Words, start: number, end: number): Measure | n
   for (let index = first - 1; index >= 0 && index >= first - FURTHEST_MEASURE; index--) {
     const item = words.items[index]!;
     if (item.kind === 'measure') return item;
+    // "4 of the eggs": a number that nothing but "of the" parts from what it counts.
+    if (item.kind === 'count' && isOf(words.items[index + 1])) return counted(item);
     if (item.kind !== 'word' || !mayStandBetween(item.key)) break;
   }
   const last = words.at[end - 1]!;
   const open = words.items[last + 1];
   const inside = words.items[last + 2];
   return open?.kind === 'point' && open.text === '(' && inside?.kind === 'measure' ? inside : null;
+}
+
+function isOf(item: Item | undefined): boolean {
+  return item?.kind === 'word' && item.key === 'of';
+}
+
+function counted({ start, end, amount }: Count): Measure {
+  return { kind: 'measure', start, end, amount, unit: null, plus: [], equals: [], pack: null, share: false };
+}
+
+/** "All but 2 tablespoons", "all except half": the measure is what stays behind. */
+export function isAllBut(words: Words, measure: Measure): boolean {
+  const after = words.at.findIndex((at) => words.items[at]!.start >= measure.start);
+  const before = after < 0 ? words.keys.length : after;
+  return phraseAt(words.keys, before - 2, 'all-but') !== null;
 }
 
 function mayStandBetween(key: string): boolean {

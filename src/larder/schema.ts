@@ -90,6 +90,7 @@ export const techniqueRow = z.strictObject({
     z.enum([
       'add',
       'cut',
+      'pieces',
       'combine',
       'season',
       'coat',

@@ -1,0 +1,122 @@
+/** Keeps the account of every listing: what each use takes of it, in the order of the method. */
+import type { Listing, Recipe } from '../anatomy/types.js';
+import type { Measure } from '../grammar/types.js';
+import { isPartOf } from '../larder/foods.js';
+import { phraseAt } from '../larder/kitchen-words.js';
+import { fold } from '../larder/names.js';
+import { does, techniqueOf } from '../larder/techniques.js';
+import { unitById } from '../larder/units.js';
+import { says } from './context.js';
+import type { Account, Dish, Mention, ReadStep, Taking } from './types.js';
+
+/** The account of each listing, by its index. `uses` are the mentions that use it, by the same index. */
+export function accountsOf(
+  recipe: Recipe,
+  steps: readonly ReadStep[],
+  uses: readonly (readonly Mention[])[],
+): Account[] {
+  return recipe.listings.map((listing) => {
+    const takings: Taking[] = [];
+    for (const mention of uses[listing.index]!) {
+      const how = taken(listing, mention, takings);
+      if (how === null) continue;
+      // "Wash the potatoes. … Add potatoes": what was only made ready goes in now.
+      if (how === 'some' && takings.at(-1)?.how === 'some' && makesReady(takings.at(-1)!.mention))
+        takings.pop();
+      takings.push({ mention, how });
+    }
+    return { listing, takings, closed: isClosed(listing, takings, steps) };
+  });
+}
+
+function isClosed(listing: Listing, takings: readonly Taking[], steps: readonly ReadStep[]): boolean {
+  return (
+    listing.line.foods.every((food) => food.joined !== 'and') &&
+    takings.every(
+      ({ mention }) => mention.listings.length === 1 && !takenSeveralTimes(steps[mention.step]!, mention),
+    )
+  );
+}
+
+/** What a mention takes after those before it; null where it only refers back to what went in: "simmer until the lentils are soft". */
+function taken(listing: Listing, mention: Mention, before: readonly Taking[]): Taking['how'] | null {
+  const { measure, determiner } = mention;
+  if (mention.telling || isPartOfListing(listing, mention) || isUncounted(measure)) return null;
+  if (mention.surface) return 'surface';
+  // "Pour off all but a tablespoon of the fat" speaks of what has cooked out.
+  if (mention.allBut) return mention.food?.generic === true ? null : 'but';
+  if (measure !== null) return measure.share ? 'share' : 'amount';
+  if (says(determiner, 'rest-word') || says(determiner, 'reserve-word')) return 'rest';
+  if (says(determiner, 'extra-word')) return 'extra';
+  return isFirst(before) || (determiner === null && addsAnew(mention, before)) ? 'some' : null;
+}
+
+/** Whether only a part of the food is named: the zest of a listed lemon leaves the juice for another step, and neither is a share of an amount. */
+export function isPartOfListing(listing: Listing, { food }: Mention): boolean {
+  return food !== null && listing.line.foods.some(({ row }) => row !== null && isPartOf(food, row));
+}
+
+/** A pinch or a dash is not counted up. */
+function isUncounted(measure: Measure | null): boolean {
+  return measure !== null && measure.unit !== null && unitById(measure.unit).kind === 'vague';
+}
+
+function isFirst(before: readonly Taking[]): boolean {
+  return before.every(({ how }) => how === 'surface');
+}
+
+/** "Add butter", "beat an egg" after some has gone in before: nothing says that it is the same. */
+function addsAnew(mention: Mention, before: readonly Taking[]): boolean {
+  if (mention.into || mention.group || mention.verb === null) return false;
+  const last = before.at(-1)!.mention;
+  if (last.step === mention.step || last.toTaste || mention.toTaste) return false;
+  if (mention.article) return true;
+  const technique = techniqueOf(fold(mention.verb))?.technique;
+  return technique !== undefined && does(technique, 'add', 'coat', 'garnish', 'season');
+}
+
+/** Whether the food is only cut, washed or otherwise made ready there. */
+function makesReady(mention: Mention): boolean {
+  const technique = mention.verb === null ? null : techniqueOf(fold(mention.verb))?.technique;
+  return technique != null && does(technique, 'cut', 'prepare', 'drain', 'remove');
+}
+
+/** How many words off a word may still say that the amount is taken again. */
+const FURTHEST_WORD = 20;
+
+/** "2 tablespoons at a time", "½ cup into each jar": the amount is not the whole. */
+export function takenSeveralTimes({ items }: ReadStep, mention: Mention): boolean {
+  const place = mention.measure?.start ?? mention.start;
+  const keys = items.map((item) =>
+    item.kind === 'word' ? item.key : item.kind === 'point' ? item.text : '',
+  );
+  const first = items.findIndex((item) => item.start >= place);
+  let from = first;
+  while (from > 0 && from > first - FURTHEST_WORD && keys[from - 1] !== '.') from--;
+  for (let at = from; at < Math.min(items.length, first + FURTHEST_WORD); at++) {
+    if (keys[at] === '.' && at > first) return keys[at + 1] === 'repeat';
+    if (phraseAt(keys, at, 'each-word') !== null) return true;
+  }
+  return false;
+}
+
+/** Whether one use takes the listing, and no other mention can be a second one. */
+export function isUsedOnce(dish: Dish, { listing, takings, closed }: Account): boolean {
+  return (
+    closed &&
+    takings.length === 1 &&
+    takings[0]!.how !== 'rest' &&
+    dish.uses[listing.index]!.every((mention) => mention === takings[0]!.mention || mention.telling)
+  );
+}
+
+/** The uses that take the rest of a listing which nothing before them has used, by name or in a group. */
+export function* restsOfNothing(dish: Dish): Iterable<{ listing: Listing; mention: Mention }> {
+  for (const { listing, takings, closed } of dish.accounts) {
+    const [first] = takings;
+    if (!closed || first?.how !== 'rest' || first.mention.group) continue;
+    if (!says(first.mention.determiner, 'rest-word') || dish.uses[listing.index]![0] !== first.mention)
+      continue;
+    yield { listing, mention: first.mention };
+  }
+}

@@ -1,0 +1,119 @@
+/** Knows the components that the method forgets: listed and never made, or made and never used. */
+import type { Component, Listing } from '../anatomy/types.js';
+import type { Extent } from '../grammar/types.js';
+import { isWord } from '../larder/kitchen-words.js';
+import { singular } from '../larder/names.js';
+import { isMadeWord } from './context.js';
+import { componentOfHeading, listingsOf } from './groups.js';
+import { wordsIn } from './progress.js';
+import { isServedAside } from './purposes.js';
+import type { Dish, Mention } from './types.js';
+
+/** A place in a step; offsets into its text. */
+export interface StepExtent extends Extent {
+  readonly step: number;
+}
+
+/** Fewer listings need no making. */
+const FEWEST_LISTINGS = 2;
+
+/**
+ * The place that first uses a component which no step makes: the method names it, and takes up its listings neither one by one nor
+ * together. Null for one that is made, that is never named, or that is only stirred together: a blend of dry things.
+ */
+export function unmadePlace(dish: Dish, component: Component): StepExtent | null {
+  if (!isThing(component) || isHeaded(dish, component) || isBlend(component)) return null;
+  const name = wordsIn(component.name!);
+  const onlyNamed = usesOf(dish, component).every((use) => use.group && isNamedIn(use.text, name));
+  return onlyNamed ? (placesOf(dish, name)[0] ?? null) : null;
+}
+
+/** Whether the method neither names a component nor uses anything of its list. */
+export function isForgotten(dish: Dish, component: Component): boolean {
+  return (
+    isThing(component) &&
+    !isHeaded(dish, component) &&
+    component.listings.every((listing) => !isServedAside(dish, listing)) &&
+    usesOf(dish, component).length === 0 &&
+    placesOf(dish, wordsIn(component.name!)).length === 0
+  );
+}
+
+/** The step that makes a component apart, where nothing after it takes the component up; null where something does, or may. */
+export function madeInVain(dish: Dish, component: Component): number | null {
+  if (!isThing(component)) return null;
+  const uses = usesOf(dish, component).filter((use) => !use.group);
+  const last = uses.at(-1);
+  if (last === undefined || last.step === dish.steps.length - 1) return null;
+  const steps = new Set(uses.map(({ step }) => step));
+  const isApart = dish.mentions.every(
+    (mention) =>
+      !steps.has(mention.step) || mention.listings.every((listing) => component.listings.includes(listing)),
+  );
+  return isApart && !isTakenUpAfter(dish, component, last) ? last.step : null;
+}
+
+/** The component of a listing that is marked as a whole, so that its lines need no marks of their own; null where it is not. */
+export function forgottenComponent(dish: Dish, listing: Listing): Component | null {
+  const component = dish.recipe.components[listing.component]!;
+  return isForgotten(dish, component) || unmadePlace(dish, component) !== null ? component : null;
+}
+
+function isThing(component: Component): boolean {
+  return component.name !== null && component.listings.length >= FEWEST_LISTINGS;
+}
+
+/** Whether a heading over some steps says that they make it. */
+function isHeaded({ recipe }: Dish, component: Component): boolean {
+  return recipe.steps.some(
+    ({ heading }) => heading !== null && componentOfHeading(recipe, heading.text) === component,
+  );
+}
+
+function isBlend({ listings }: Component): boolean {
+  return listingsOf('dry', listings, new Set()).length === listings.length;
+}
+
+function usesOf(dish: Dish, component: Component): Mention[] {
+  return component.listings
+    .flatMap((listing) => dish.uses[listing.index]!)
+    .sort((a, b) => a.step - b.step || a.start - b.start);
+}
+
+function isNamedIn(text: string, name: readonly string[]): boolean {
+  const words = wordsIn(text);
+  return name.some((word) => words.includes(word));
+}
+
+/** Where the steps say all the words of a name, side by side. */
+function placesOf(dish: Dish, name: readonly string[]): StepExtent[] {
+  return dish.steps.flatMap(({ step, items }) => {
+    const words = items.filter((item) => item.kind === 'word');
+    return words.flatMap((word, at) => {
+      const isHere = name.every((part, index) => singular(words[at + index]?.key ?? '') === part);
+      return isHere ? [{ step: step.index, start: word.start, end: words[at + name.length - 1]!.end }] : [];
+    });
+  });
+}
+
+/** Whether anything behind a use may speak of what was made: its name, the name of a made thing, "it", a group, one of its foods. */
+function isTakenUpAfter(dish: Dish, component: Component, last: Mention): boolean {
+  const name = wordsIn(component.name!);
+  const isAfter = ({ step, start }: StepExtent): boolean =>
+    step > last.step || (step === last.step && start >= last.end);
+  const isSaid = dish.steps.slice(last.step).some(({ step, items }) => {
+    const words = items.filter((item) => item.kind === 'word' && isAfter({ ...item, step: step.index }));
+    const keys = words.flatMap((item) => (item.kind === 'word' ? [item.key] : []));
+    return keys.some(
+      (key, at) => name.includes(singular(key)) || isWord(key, 'pronoun') || isMadeWord(keys, at) > 0,
+    );
+  });
+  return (
+    isSaid ||
+    dish.mentions.some(
+      (mention) =>
+        isAfter(mention) &&
+        (mention.group || mention.listings.some((listing) => component.listings.includes(listing))),
+    )
+  );
+}
