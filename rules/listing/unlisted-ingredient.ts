@@ -93,10 +93,21 @@ function weigh(dish: Dish, mention: Mention): Weight | null {
   if (food.generic && unknown && mention.determiner !== null) return null;
   if (isWord(fold(food.name), 'vague')) return mention.determiner !== null || unknown ? null : 'query';
   if (mention.verb === null && mention.measure === null) return null;
-  if (is(mention, 'water') && mention.measure === null) return mention.determiner === null ? 'query' : null;
+  if (is(mention, 'water') && mention.measure === null)
+    return isSpokenOfBefore(dish, mention) ? null : 'query';
   if (is(mention, 'ice')) return 'query';
   if (mention.verb === 'serve' || mention.toTaste) return 'query';
   return food.generic && mention.determiner !== null ? 'query' : 'fault';
+}
+
+/** "The water" that an earlier step has boiled something in. */
+function isSpokenOfBefore(dish: Dish, mention: Mention): boolean {
+  return (
+    mention.determiner !== null &&
+    dish.mentions.some(
+      (other) => other.food === mention.food && other.step <= mention.step && other !== mention,
+    )
+  );
 }
 
 function is(mention: Mention, name: string): boolean {

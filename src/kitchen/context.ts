@@ -69,9 +69,13 @@ export function isSuggestion(words: Words, at: number): boolean {
     index < Math.min(to, at + SUGGESTION_REACH);
     index++
   ) {
-    const suggests =
-      phraseAt(words.keys, index, 'suggestion') !== null || phraseAt(words.keys, index, 'instead') !== null;
-    if (suggests && (index < at || saysAfterwards(words.keys[index]!))) return true;
+    if (
+      index < at &&
+      (phraseAt(words.keys, index, 'suggestion') ?? phraseAt(words.keys, index, 'instead')) !== null
+    )
+      return true;
+    if (index > at && phraseAt(words.keys, index, 'suggestion-after') !== null && reaches(words, at, index))
+      return true;
     if (index < at && phraseAt(words.keys, index, 'example') !== null) return true;
   }
   return false;
@@ -80,9 +84,12 @@ export function isSuggestion(words: Words, at: number): boolean {
 /** How many words off a suggestion still speaks of a food. */
 const SUGGESTION_REACH = 10;
 
-/** "…, if you like", "… (optional)", "… instead": what a suggestion behind its food begins with. */
-function saysAfterwards(key: string): boolean {
-  return key === 'if' || key === 'of' || key === 'whatever' || key.startsWith('option') || key === 'instead';
+/** "Add the sugar, the water and fat of your choice": the choice is of the fat. */
+function reaches(words: Words, at: number, index: number): boolean {
+  if (words.keys[index] !== 'of') return true;
+  for (let between = at + 1; between <= index; between++)
+    if (words.before[between] !== '' || words.keys[between] === 'and') return false;
+  return true;
 }
 
 /** Whether the food is named only to be kept out: "do not add salt", "without butter". */
@@ -138,7 +145,8 @@ export function isCookingWater(
   verb: Technique | null,
   measure: Measure | null,
 ): boolean {
-  const sized = measure?.unit != null && unitById(measure.unit)?.milliliters !== undefined;
+  const unit = measure?.unit == null ? null : unitById(measure.unit);
+  const sized = unit !== null && (unit.kind === 'volume' || unit.kind === 'mass');
   if (sized) return words.keys.some((key) => isWord(key, 'emptied'));
   if (
     words.keys

@@ -79,7 +79,9 @@ function isCookedOut(progress: Progress, food: Food | null, refers: boolean): bo
 /** "Ricotta" is a recipe for ricotta, "Tomato Soup" one for soup; "Spaghetti with Clams" is none for spaghetti. */
 function isTitled(progress: Progress, food: Food | null, keys: readonly string[]): boolean {
   if (!keys.every((key) => progress.titleWords.has(key)) || isAnyOf(food, GROWN)) return false;
-  return isProduct(food) || progress.titleWords.size <= keys.length + 1;
+  if (isProduct(food)) return true;
+  // "Peanut Butter" makes butter, and no peanuts.
+  return progress.titleWords.size <= keys.length + 1 && keys.at(-1) === [...progress.titleWords].at(-1);
 }
 
 /** Whether the food is of a class that recipes make: a dish, a dough, a sauce. */

@@ -35,7 +35,15 @@ import { isMade, isProduct, isTurnedInto, madeOf } from './made.js';
 import { isMostlyUsed, type Progress, progressOf } from './progress.js';
 import { type Named, namedIn } from './scan.js';
 import type { Mention, MentionRole, ReadStep } from './types.js';
-import { governingVerb, isAllBut, measureOf, unknownOrder, verbAt, type Words } from './words.js';
+import {
+  governingVerb,
+  isAllBut,
+  LONGEST_CLAUSE,
+  measureOf,
+  unknownOrder,
+  verbAt,
+  type Words,
+} from './words.js';
 
 const WATER = foodsNamed('water');
 
@@ -194,7 +202,7 @@ function senseOfUnlisted(
   const isAside =
     isSuggestion(words, start) ||
     isQuoted(words, start) ||
-    (words.depth[start]! > 0 && measure === null) ||
+    (words.depth[start]! > 0 && measure === null && !isToldInside(progress, words, named)) ||
     isGivenUp(words, start) ||
     tellsWhen(words, start) ||
     isPurposeOnly(words, start) ||
@@ -259,6 +267,19 @@ function isAlternative(progress: Progress, words: Words, named: Named): boolean 
       if (words.sentence[index] !== sentence) break;
       if (progress.vocabulary.byWord.has(singular(words.keys[index]!))) return true;
     }
+  }
+  return false;
+}
+
+/** Whether what parentheses hold is part of the method: an order ("mix flour and butter"), or a list of what is on the list ("flour, salt, nutmeg"). */
+function isToldInside(progress: Progress, words: Words, named: Named): boolean {
+  let from = named.start;
+  while (from > 0 && words.depth[from - 1]! > 0 && named.start - from < LONGEST_CLAUSE) from--;
+  for (let at = from; at < named.start; at++) {
+    const verb = verbAt(words, at);
+    if (verb !== null && does(verb, 'combine', 'cut', 'heat')) return true;
+    const isNeighbor = words.before[named.start] === ',' || words.keys[named.start - 1] === 'and';
+    if (isNeighbor && progress.vocabulary.byWord.has(singular(words.keys[at]!))) return true;
   }
   return false;
 }

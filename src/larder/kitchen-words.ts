@@ -24,6 +24,7 @@ export type KitchenWordClass =
   | 'likeness'
   | 'likeness-after'
   | 'suggestion'
+  | 'suggestion-after'
   | 'instead'
   | 'example'
   | 'referring'

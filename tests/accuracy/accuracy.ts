@@ -1,5 +1,7 @@
 /** Prints how right tamis is on the corpus: listings against the labels of a person, and faults planted and caught. */
+import { listingPlanters } from './listing-plants.js';
 import { scoreListings } from './listings.js';
+import { pagePlanters } from './page-plants.js';
 import { corpusIn, countPlants } from './plants.js';
 
 const folder = '../shared/corpus/public-domain';
@@ -15,7 +17,7 @@ if (files === null) {
   console.log('\nplanted fault              planted   caught   recall');
   let planted = 0;
   let caught = 0;
-  for (const [kind, count] of countPlants(files)) {
+  for (const [kind, count] of countPlants(files, { ...listingPlanters, ...pagePlanters })) {
     planted += count.planted;
     caught += count.caught;
     console.log(row(kind, count.planted, count.caught));
