@@ -42,6 +42,8 @@ export const amountLeftover: RecipeRule = {
       const { listing, takings } = account;
       const balance = balanceOf(account, style.system);
       if (balance === null || balance.stated.length < takings.length) continue;
+      // A single use may be spoken of again: "all the tomatoes".
+      if (takings.length === 1 && dish.uses[listing.index]!.length > 1) continue;
       if (balance.used.high.gte(balance.listed.low)) continue;
       if (balance.stated.some(({ mention }) => compareWithListing(dish, mention) !== null)) continue;
       yield {

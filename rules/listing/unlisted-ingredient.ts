@@ -122,11 +122,17 @@ function isPepper(mention: Mention): boolean {
     : is(mention, 'black pepper') || is(mention, 'white pepper');
 }
 
+/** The food in the author's own words, as the names of listings are compared: lower case, singular. */
+function nameOf({ text }: Mention): string {
+  const words = text.toLowerCase().split(/[\s-]+/);
+  return [...words.slice(0, -1), singular(words.at(-1)!)].join(' ');
+}
+
 function findingOf(dish: Dish, first: Mention, mentions: readonly Mention[], weight: Weight): Finding {
   const near = nearestEntry(first.food!, vocabularyOf(dish.recipe.listings));
   return {
     span: spanOfMention(dish, first),
-    subject: first.food!.name,
+    subject: nameOf(first),
     weight,
     message: `"${first.text}" is used in ${stepOf(dish, first.step)} and is not on the list${near === null ? '' : `, which has ${near.food.text}`}.`,
     advice: near === null ? 'List it, or take it out of the step.' : 'List it, or use one name for both.',

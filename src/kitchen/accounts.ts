@@ -53,7 +53,9 @@ function taken(listing: Listing, mention: Mention, before: readonly Taking[]): T
 
 /** Whether only a part of the food is named: the zest of a listed lemon leaves the juice for another step, and neither is a share of an amount. */
 export function isPartOfListing(listing: Listing, { food }: Mention): boolean {
-  return food !== null && listing.line.foods.some(({ row }) => row !== null && isPartOf(food, row));
+  return (
+    food !== null && listing.line.foods.some(({ row }) => row !== null && row !== food && isPartOf(food, row))
+  );
 }
 
 /** A pinch or a dash is not counted up. */

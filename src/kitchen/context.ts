@@ -110,7 +110,7 @@ export function determinerOf(words: Words, start: number): string | null {
     const key = words.keys[index]!;
     if (
       isWord(key, 'referring') ||
-      isWord(key, 'rest-word') ||
+      (isWord(key, 'rest-word') && isDefinite(words, index)) ||
       isWord(key, 'extra-word') ||
       isWord(key, 'reserve-word')
     )
@@ -118,6 +118,7 @@ export function determinerOf(words: Words, start: number): string | null {
     else if (
       key !== 'of' &&
       (isWord(key, 'preposition') ||
+        isWord(key, 'destination') ||
         key === 'and' ||
         key === 'or' ||
         key === 'into' ||
@@ -126,6 +127,14 @@ export function determinerOf(words: Words, start: number): string | null {
       break;
   }
   return found.length === 0 ? null : found.join(' ');
+}
+
+/** "The other half" is what is left; "some other stout" is not. */
+function isDefinite(words: Words, index: number): boolean {
+  return (
+    phraseAt(words.keys, index, 'rest-word')?.means !== 'definite' ||
+    isWord(words.keys[index - 1], 'referring')
+  );
 }
 
 export function says(

@@ -32,7 +32,7 @@ export function entriesOf(named: Named, words: Words, vocabulary: Vocabulary): r
   );
 }
 
-/** "Pureed tomatoes" of listed tomatoes, "pork cubes" of pork belly, "broccoli stems" of Chinese broccoli: the name without its state, or without the part. */
+/** "Pureed tomatoes" of listed tomatoes, "pork cubes" of pork belly, "broccoli stems" of Chinese broccoli: the name without its state, or without the part. Black pepper is no bell pepper. */
 function withoutState(named: Named, words: Words, vocabulary: Vocabulary): readonly Entry[] | null {
   const { start, end } = named;
   if (end - start < 2) return null;
@@ -40,7 +40,9 @@ function withoutState(named: Named, words: Words, vocabulary: Vocabulary): reado
   if (techniqueOf(first)?.form === 'past' || isWord(first, 'adjective')) {
     const rest = foodAt(words.keys, start + 1, end);
     const resolution =
-      rest === null || rest.length !== end - start - 1 ? null : resolveFood(rest.food, vocabulary);
+      rest === null || rest.length !== end - start - 1 || rest.food.generic
+        ? null
+        : resolveFood(rest.food, vocabulary);
     if (resolution !== null) return resolution.entries;
   }
   const last = singular(words.keys[end - 1]!);

@@ -21,7 +21,7 @@ if (files === null) {
     planted += count.planted;
     caught += count.caught;
     console.log(row(kind, count.planted, count.caught));
-    if (process.argv.includes('--missed')) console.log(`    ${count.missed.join(' ')}`);
+    if (process.argv.includes('--missed')) for (const miss of count.missed) console.log(`    ${miss}`);
   }
   console.log(row('all', planted, caught));
 }

@@ -24,7 +24,7 @@ export type Pick = <T>(from: readonly T[], most: number) => T[];
 export interface PlantCount {
   planted: number;
   caught: number;
-  /** File and subject of each that was not caught. */
+  /** The file, and the changed words, of each that was not caught. */
   missed: string[];
 }
 
@@ -57,12 +57,22 @@ export function countPlants(files: readonly SourceFile[], planters: Planters): M
         if (isCaught(sound)) continue;
         count.planted++;
         if (isCaught(marksOf(file.path, plant.text))) count.caught++;
-        else count.missed.push(file.path);
+        else count.missed.push(`${file.path}: ${changedPart(plant.sound ?? file.text, plant.text)}`);
       }
     }
   }
   return counts;
 }
+
+/** What stood at the first difference of two texts, and what stands there now, on one line. */
+function changedPart(before: string, after: string): string {
+  let at = 0;
+  while (at < after.length && before[at] === after[at]) at++;
+  const from = Math.max(0, at - CONTEXT);
+  return `${before.slice(from, at + CONTEXT)} → ${after.slice(at, at + CONTEXT)}`.replaceAll('\n', '⏎');
+}
+
+const CONTEXT = 40;
 
 function marksOf(file: string, text: string): readonly Mark[] {
   return readManuscript([{ path: file, text }]).marks;
