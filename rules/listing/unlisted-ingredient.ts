@@ -93,8 +93,8 @@ function weigh(dish: Dish, mention: Mention): Weight | null {
   if (food.generic && unknown && mention.determiner !== null) return null;
   if (isWord(fold(food.name), 'vague')) return mention.determiner !== null || unknown ? null : 'query';
   if (mention.verb === null && mention.measure === null) return null;
-  if (is(mention, 'water') && mention.measure === null)
-    return isSpokenOfBefore(dish, mention) ? null : 'query';
+  if (is(mention, 'water') && isSpokenOfBefore(dish, mention)) return null;
+  if (is(mention, 'water') && mention.measure === null) return 'query';
   if (is(mention, 'ice')) return 'query';
   if (mention.verb === 'serve' || mention.toTaste) return 'query';
   return food.generic && mention.determiner !== null ? 'query' : 'fault';

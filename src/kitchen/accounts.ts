@@ -21,8 +21,7 @@ export function accountsOf(
       const how = taken(listing, mention, takings);
       if (how === null) continue;
       // "Wash the potatoes. … Add potatoes": what was only made ready goes in now.
-      if (how === 'some' && takings.at(-1)?.how === 'some' && makesReady(takings.at(-1)!.mention))
-        takings.pop();
+      if (takings.at(-1)?.how === 'some' && makesReady(takings.at(-1)!.mention)) takings.pop();
       takings.push({ mention, how });
     }
     return { listing, takings, closed: isClosed(listing, takings, steps) };
@@ -42,6 +41,7 @@ function isClosed(listing: Listing, takings: readonly Taking[], steps: readonly 
 function taken(listing: Listing, mention: Mention, before: readonly Taking[]): Taking['how'] | null {
   const { measure, determiner } = mention;
   if (mention.telling || isPartOfListing(listing, mention) || isUncounted(measure)) return null;
+  if (isOneOfMany(listing, mention)) return null;
   if (mention.surface) return 'surface';
   // "Pour off all but a tablespoon of the fat" speaks of what has cooked out.
   if (mention.allBut) return mention.food?.generic === true ? null : 'but';
@@ -49,6 +49,13 @@ function taken(listing: Listing, mention: Mention, before: readonly Taking[]): T
   if (says(determiner, 'rest-word') || says(determiner, 'reserve-word')) return 'rest';
   if (says(determiner, 'extra-word')) return 'extra';
   return isFirst(before) || (determiner === null && addsAnew(mention, before)) ? 'some' : null;
+}
+
+/** "A slice of ham" of twelve: for each. */
+export function isOneOfMany(listing: Listing, { measure }: Mention): boolean {
+  if (measure === null || measure.unit === null || !measure.amount.high.equals(1)) return false;
+  const { kind } = unitById(measure.unit);
+  return kind !== 'volume' && kind !== 'mass' && listing.line.measures.some(({ amount }) => amount.low.gt(1));
 }
 
 /** Whether only a part of the food is named: the zest of a listed lemon leaves the juice for another step, and neither is a share of an amount. */
@@ -80,7 +87,7 @@ function addsAnew(mention: Mention, before: readonly Taking[]): boolean {
 /** Whether the food is only cut, washed or otherwise made ready there. */
 function makesReady(mention: Mention): boolean {
   const technique = mention.verb === null ? null : techniqueOf(fold(mention.verb))?.technique;
-  return technique != null && does(technique, 'cut', 'prepare', 'drain', 'remove');
+  return technique != null && does(technique, 'cut', 'drain', 'remove');
 }
 
 /** How many words off a word may still say that the amount is taken again. */

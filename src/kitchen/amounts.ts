@@ -5,10 +5,8 @@ import type { Measure } from '../grammar/types.js';
 import { isPartOf } from '../larder/foods.js';
 import { isWord } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
-import type { UnitKind } from '../larder/schema.js';
 import { does, techniqueOf } from '../larder/techniques.js';
-import { unitById } from '../larder/units.js';
-import { takenSeveralTimes } from './accounts.js';
+import { isOneOfMany, takenSeveralTimes } from './accounts.js';
 import { formsOf } from './balance.js';
 import { says } from './context.js';
 import type { Dish, Mention } from './types.js';
@@ -46,20 +44,13 @@ function verdict(dish: Dish, mention: Mention, measure: Measure, listing: Listin
       if (sums === null) continue;
       if (agree(sums[0], sums[1])) return 'agrees';
       const less = sums[0].high.lt(sums[1].low);
-      if (less && (isOneOfMany(one) || mayBePart(dish, mention, listing))) return 'agrees';
+      if (less && (isOneOfMany(listing, mention) || mayBePart(dish, mention, listing))) return 'agrees';
       if (listing.line.toTaste || listing.line.asNeeded) return 'agrees';
       verdict = 'disagrees';
     }
   }
   return verdict;
 }
-
-/** "A slice of ham" of twelve: for each. */
-function isOneOfMany({ amount, unit }: Measure): boolean {
-  return unit !== null && amount.high.equals(1) && !SIZED.has(unitById(unit).kind);
-}
-
-const SIZED: ReadonlySet<UnitKind> = new Set(['volume', 'mass']);
 
 /** Both measures in one unit; null where they are of different kinds, or one is too vague to compare. */
 function comparable(one: Measure, other: Measure): [Sum, Sum] | null {

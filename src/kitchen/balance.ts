@@ -6,6 +6,7 @@ import { convert } from '../arithmetic/convert.js';
 import { baseUnits, type System } from '../arithmetic/units.js';
 import { printFraction } from '../grammar/print.js';
 import type { Measure } from '../grammar/types.js';
+import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { plurals } from '../larder/names.js';
 import type { Unit } from '../larder/types.js';
 import { unitById } from '../larder/units.js';
@@ -63,10 +64,13 @@ export function isTakenInParts({ listing, takings }: Account, system: System | n
   );
   const steps = new Set(parts.map(({ mention }) => mention.step));
   if (steps.size < 2) return false;
-  return parts.some(
-    (taking) => taking.how === 'rest' || (isStated(taking) && !isWhole(taking, listing, system)),
-  );
+  const isSaid = parts.some((taking) => isStated(taking) && !isWhole(taking, listing, system));
+  // "The remaining oil" of oil that was poured without an amount is what stands in the pan.
+  const isInPan = listing.line.foods.some(({ row }) => isAnyOf(row, FAT));
+  return isSaid || (!isInPan && parts.some(({ how }) => how === 'rest'));
 }
+
+const FAT = foodsNamed('fat');
 
 /** Whether a stated amount is all that is listed. */
 function isWhole(taking: Taking, listing: Listing, system: System | null): boolean {

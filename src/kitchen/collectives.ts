@@ -1,6 +1,6 @@
 /** The mentions of many foods at once: "the dry ingredients", "season to taste", "make the dressing", "whisk together". */
 import type { Listing } from '../anatomy/types.js';
-import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
+import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { foodNamed } from '../larder/foods.js';
 import { isWord } from '../larder/kitchen-words.js';
 import { does } from '../larder/techniques.js';
@@ -14,6 +14,7 @@ import { governingVerb, verbAt, type Words } from './words.js';
 
 /** What "season" means when nothing else is named. */
 const SEASONED_WITH = foodsOfClass('seasoned-with');
+const SPICE = foodsNamed('spice');
 /** Bare words of the list that mean the same: classes, which other kinds of pepper and seasoning belong to as well. */
 const SEASONED_WITH_BARE = ['pepper', 'seasoning'].map((name) => foodNamed(name));
 
@@ -69,12 +70,21 @@ export function seasonings(progress: Progress, step: ReadStep, words: Words): Me
   const found: Mention[] = [];
   words.keys.forEach((key, at) => {
     if (!key.startsWith('season') || key === 'seasoning' || key === 'seasonings') return;
+    // "Season." names nothing, and takes the spices that the list leaves to the cook.
+    const isBare = !words.keys.slice(...clauseOf(words, at)).includes('with');
     const listings = progress.recipe.listings.filter(
-      (listing) => listing.line.toTaste || listing.line.foods.some((food) => isSeasoning(food.row)),
+      (listing) =>
+        listing.line.toTaste ||
+        listing.line.foods.some((food) => isSeasoning(food.row) || (isBare && isSpice(listing, food.row))),
     );
     if (listings.length > 0) found.push({ ...collective(step, words, at, at + 1, listings), toTaste: true });
   });
   return found;
+}
+
+/** A spice without an amount. */
+function isSpice({ line }: Listing, food: Food | null): boolean {
+  return line.measures.length === 0 && isAnyOf(food, SPICE);
 }
 
 function isSeasoning(food: Food | null): boolean {

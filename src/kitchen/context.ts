@@ -44,7 +44,10 @@ export function isToolName(words: Words, end: number): boolean {
 /** Whether a made thing's name follows the food's and takes it over: "the onion mixture", "chicken soup". */
 export function namesMade(words: Words, end: number): boolean {
   if (end >= words.keys.length || words.before[end] !== '') return false;
-  return isMadeWord(words.keys, end) !== 0 && verbAt(words, end) === null;
+  const length = isMadeWord(words.keys, end);
+  // "Into the wheat mix.": with nothing behind it, it orders nothing.
+  const endsClause = end + length === words.keys.length || words.before[end + length] !== '';
+  return length !== 0 && (endsClause || verbAt(words, end) === null);
 }
 
 /** Whether the word names a thing that is bought as often as made: "sauce", "pie". */
@@ -64,6 +67,8 @@ export function isMadeWord(keys: readonly string[], at: number, end = keys.lengt
 /** Whether the sentence leaves the food at word `at` to the reader: "if you like", "goes well with", "such as", "instead of". */
 export function isSuggestion(words: Words, at: number): boolean {
   const [from, to] = clauseOf(words, at);
+  // "Optionally, top with pepper and garnish with parsley": the first word speaks for the sentence.
+  if (from < at && phraseAt(words.keys, from, 'suggestion') !== null) return true;
   for (
     let index = Math.max(from, at - SUGGESTION_REACH);
     index < Math.min(to, at + SUGGESTION_REACH);

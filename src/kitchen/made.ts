@@ -1,6 +1,7 @@
 /** Tells a thing that the recipe makes ("the sauce", "the bread") from one that has to be on its list. */
 import type { Listing } from '../anatomy/types.js';
 import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
+import { isKindOf } from '../larder/foods.js';
 import { isWord } from '../larder/kitchen-words.js';
 import { singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
@@ -54,7 +55,7 @@ export function madeOf(progress: Progress, named: Named, words: Words, determine
   const isNamed = (name: string | null): boolean =>
     name !== null && keys.every((key) => wordsIn(name).includes(key));
   if (progress.recipe.components.some((component) => isNamed(component.name))) return true;
-  if (named.food !== null && progress.made.has(named.food)) return true;
+  if (named.food !== null && [...progress.made].some((food) => isKindOf(food, named.food!))) return true;
   const mixedIn = isMixedIn(words, named.start);
   const refers = says(determiner, 'referring');
   if (!mixedIn && isTitled(progress, named.food, keys)) return true;
@@ -78,8 +79,9 @@ function isCookedOut(progress: Progress, food: Food | null, refers: boolean): bo
 
 /** "Ricotta" is a recipe for ricotta, "Tomato Soup" one for soup; "Spaghetti with Clams" is none for spaghetti. */
 function isTitled(progress: Progress, food: Food | null, keys: readonly string[]): boolean {
-  if (!keys.every((key) => progress.titleWords.has(key)) || isAnyOf(food, GROWN)) return false;
+  if (!keys.every((key) => progress.titleWords.has(key))) return false;
   if (isProduct(food)) return true;
+  if (isAnyOf(food, GROWN)) return false;
   // "Peanut Butter" makes butter, and no peanuts.
   return progress.titleWords.size <= keys.length + 1 && keys.at(-1) === [...progress.titleWords].at(-1);
 }

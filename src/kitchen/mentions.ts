@@ -56,11 +56,28 @@ export function mentionsOf(recipe: Recipe, steps: readonly ReadStep[], words: re
       mentions.push(mention);
       if (mention.role === 'use') for (const listing of mention.listings) progress.used.add(listing);
       // "The onion mixture" makes no onion.
-      if (mention.role === 'made' && isProduct(mention.food)) progress.made.add(mention.food!);
+      // "The base for the hollandaise" promises it as well.
+      if (
+        mention.role !== 'use' &&
+        mention.listings.length === 0 &&
+        isProduct(mention.food) &&
+        promises(mention, words[index]!)
+      )
+        progress.made.add(mention.food!);
     }
   });
   const made = steps.flatMap((step, index) => componentsMade(progress, step, words[index]!));
   return [...mentions, ...made].sort((a, b) => a.step - b.step || a.start - b.start);
+}
+
+function promises(mention: Mention, words: Words): boolean {
+  return (
+    mention.role === 'made' ||
+    isPurposeOnly(
+      words,
+      words.words.findIndex(({ start }) => start === mention.start),
+    )
+  );
 }
 
 function mentionsInStep(progress: Progress, step: ReadStep, words: Words): Mention[] {
@@ -206,6 +223,7 @@ function senseOfUnlisted(
     isGivenUp(words, start) ||
     tellsWhen(words, start) ||
     isPurposeOnly(words, start) ||
+    (verb !== null && does(verb, 'remove') && measure === null) ||
     isAlternative(progress, words, named) ||
     (isAnyOf(food, WATER) && isCookingWater(words, start, verb, measure)) ||
     words.keys[end] === 'from' ||

@@ -13,7 +13,9 @@ import type { Dish } from './types.js';
  * something is fried, water where something is boiled; or whether the listing is no food at all but a tool.
  */
 export function isServedAside(dish: Dish, listing: Listing): boolean {
-  return isTool(listing) || purposeServed(dish, listing) || isBoiledIn(dish, listing);
+  return (
+    isTool(listing) || isLeftToCook(listing) || purposeServed(dish, listing) || isBoiledIn(dish, listing)
+  );
 }
 
 /** Whether the listing is a fat that a step may fry in without naming it. */
@@ -26,6 +28,11 @@ export function mayBeFryingFat(dish: Dish, listing: Listing): boolean {
     isFat &&
     dish.heatings.some((heating) => does(heating.technique, 'dry-heat') && !does(heating.technique, 'oven'))
   );
+}
+
+/** "Whatever you like": a line that names no food of its own. */
+function isLeftToCook({ line, passage }: Listing): boolean {
+  return line.foods.every(({ row }) => row === null) && speaksOf(passage.text, 'suggestion');
 }
 
 /** Whether the line lists a tool: "a baking dish", "cheesecloth". */

@@ -159,6 +159,9 @@ function givesOrder(words: Words, at: number, technique: Technique): boolean {
   if (at > 0 && words.before[at] === '' && !opens(words, at) && verbAt(words, at - 1) !== null) return false;
   if ((next === 'to' && does(technique, 'heat')) || words.keys[at - 1] === 'then') return true;
   if (followsOrder(words, at)) return true;
+  // "Dice the onion, mince green ends": no noun stands before an adjective.
+  if (opens(words, at) && next !== undefined && isWord(next, 'adjective') && technique.implies === undefined)
+    return true;
   if (endsFoodList(words, at)) return !technique.noun && next !== undefined && isWord(next, 'preposition');
   if (next !== undefined && (isWord(next, 'after-verb') || next.endsWith('ly'))) return true;
   // "Oil", "salt" and their like are orders only before what they go on.
@@ -166,8 +169,7 @@ function givesOrder(words: Words, at: number, technique: Technique): boolean {
   if (words.keys[at - 1]?.endsWith('ly') === true) return true;
   if (next === undefined) return amongVerbs(words, at);
   if (isWord(next, 'preposition') || foodAt(words.keys, at + 1) !== null) return true;
-  const opensSentence = at === 0 || words.sentence[at - 1] !== words.sentence[at];
-  return opensSentence && next !== 'and' && next !== 'to';
+  return opens(words, at) && next !== 'and' && next !== 'to';
 }
 
 /** Whether a word begins a clause: the sentence, or what follows a comma, colon, dash or parenthesis. */
