@@ -58,13 +58,42 @@ export const unlistedIngredient: RecipeRule = {
       if (same === undefined) marked.set(mention.food, [mention]);
       else same.push(mention);
     }
-    for (const mentions of marked.values()) {
+    const unlisted = [...marked.values()].flatMap((mentions) => {
       const first = mentions.find((mention) => mention.measure !== null) ?? mentions[0]!;
       const weight = weigh(dish, first);
-      if (weight !== null) yield findingOf(dish, first, mentions, weight);
+      return weight === null ? [] : [{ first, mentions, weight }];
+    });
+    for (const each of unlisted) {
+      const beside =
+        each.first.verb === 'serve' ? unlisted.filter(({ first }) => isServedBeside(first, each.first)) : [];
+      if (beside.length < FEWEST_SERVED) yield findingOf(dish, each.first, each.mentions, each.weight);
+      else if (beside[0] === each)
+        yield servedFinding(
+          dish,
+          beside.map(({ first }) => first),
+        );
     }
   },
 };
+
+/** From so many on, what a step serves beside the dish is one question and not one a food. */
+const FEWEST_SERVED = 3;
+
+function isServedBeside(one: Mention, other: Mention): boolean {
+  return one.verb === 'serve' && one.step === other.step;
+}
+
+function servedFinding(dish: Dish, mentions: readonly Mention[]): Finding {
+  const [first, ...others] = mentions as [Mention, ...Mention[]];
+  return {
+    span: spanOfMention(dish, first),
+    subject: nameOf(first),
+    weight: 'query',
+    message: `The dish is served with ${mentions.map(({ text }) => text).join(', ')} in ${stepOf(dish, first.step)}; the list has none of them.`,
+    advice: 'List them with "to serve", or leave the choice to the cook in so many words.',
+    related: others.map((mention) => atMention(dish, mention, 'served as well')),
+  };
+}
 
 /** "The oil", after an unlisted olive oil, is that. */
 function sameThing(marked: ReadonlyMap<Food, Mention[]>, food: Food): Mention[] | undefined {
