@@ -44,7 +44,7 @@ export const componentUnmade: RecipeRule = {
       yield {
         span: passage.span(place.start, place.end),
         subject: component.name!,
-        message: `The list has ${component.listings.length} lines for the ${component.name}; ${stepOf(dish, place.step)} uses it, and no step makes it.`,
+        message: `The method uses the ${component.name} in ${stepOf(dish, place.step)}; no step makes it of its ${component.listings.length} listed ingredients.`,
         advice: 'Say before this step how it is made.',
         related: component.listings.map((listing) => atListing(dish, listing, 'listed for it')),
       };

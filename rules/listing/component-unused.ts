@@ -48,7 +48,7 @@ export const componentUnused: RecipeRule = {
         message:
           step === null
             ? `The list has ${component.listings.length} lines for the ${component.name}, of which no step speaks.`
-            : `The ${component.name} is made in ${stepOf(dish, step)}, and no later step uses it.`,
+            : `The method makes the ${component.name} in ${stepOf(dish, step)}, and no later step uses any.`,
         advice: 'Say where it goes, or take it out.',
         related: component.listings.map((listing) => atListing(dish, listing, 'listed for it')),
       };

@@ -24,8 +24,21 @@ export function accountsOf(
       if (takings.at(-1)?.how === 'some' && makesReady(takings.at(-1)!.mention)) takings.pop();
       takings.push({ mention, how });
     }
-    return { listing, takings, closed: isClosed(listing, takings, steps) };
+    const closed = isClosed(listing, takings, steps) && !hasOtherSource(recipe, listing);
+    return { listing, takings, closed };
   });
+}
+
+/** Whether another listing gives the same food: juice of the listed lemons is not bound by a line of lemon juice beside them. */
+export function hasOtherSource(recipe: Recipe, listing: Listing): boolean {
+  const own = listing.line.foods.flatMap(({ row }) => row ?? []);
+  return recipe.listings.some(
+    (other) =>
+      other !== listing &&
+      other.line.foods.some(
+        ({ row }) => row !== null && own.some((food) => food !== row && isPartOf(food, row)),
+      ),
+  );
 }
 
 function isClosed(listing: Listing, takings: readonly Taking[], steps: readonly ReadStep[]): boolean {
@@ -42,12 +55,11 @@ function taken(listing: Listing, mention: Mention, before: readonly Taking[]): T
   const { measure, determiner } = mention;
   if (mention.telling || isPartOfListing(listing, mention) || isUncounted(measure)) return null;
   if (isOneOfMany(listing, mention)) return null;
-  if (mention.surface) return 'surface';
-  // "Pour off all but a tablespoon of the fat" speaks of what has cooked out.
-  if (mention.allBut) return mention.food?.generic === true ? null : 'but';
+  if (mention.allBut) return 'but';
   if (measure !== null) return measure.share ? 'share' : 'amount';
   if (says(determiner, 'rest-word') || says(determiner, 'reserve-word')) return 'rest';
   if (says(determiner, 'extra-word')) return 'extra';
+  if (mention.surface) return 'surface';
   return isFirst(before) || (determiner === null && addsAnew(mention, before)) ? 'some' : null;
 }
 

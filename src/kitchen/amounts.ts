@@ -2,11 +2,10 @@
 import type { Listing } from '../anatomy/types.js';
 import { type Sum, sumMeasures } from '../arithmetic/compare.js';
 import type { Measure } from '../grammar/types.js';
-import { isPartOf } from '../larder/foods.js';
 import { isWord } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
-import { isOneOfMany, takenSeveralTimes } from './accounts.js';
+import { hasOtherSource, isOneOfMany, takenSeveralTimes } from './accounts.js';
 import { formsOf } from './balance.js';
 import { says } from './context.js';
 import type { Dish, Mention } from './types.js';
@@ -26,8 +25,8 @@ export function compareWithListing(dish: Dish, mention: Mention): Listing | null
     measure.share
   )
     return null;
-  if (says(mention.determiner, 'extra-word') || isRatio(dish, mention) || hasOtherSource(dish, mention))
-    return null;
+  if (says(mention.determiner, 'extra-word') || isRatio(dish, mention)) return null;
+  if (mention.listings.some((listing) => hasOtherSource(dish.recipe, listing))) return null;
   const verdicts = mention.listings.map((listing) => verdict(dish, mention, measure, listing));
   return verdicts.every((each) => each === 'disagrees') ? mention.listings[0]! : null;
 }
@@ -62,21 +61,6 @@ function comparable(one: Measure, other: Measure): [Sum, Sum] | null {
 /** Whether two amounts overlap: "2 to 3 cups" agrees with 3 cups. */
 function agree(one: Sum, other: Sum): boolean {
   return one.low.lte(other.high) && other.low.lte(one.high);
-}
-
-/** Juice of the listed lemons is not bound by a listing of lemon juice beside them. */
-function hasOtherSource(dish: Dish, mention: Mention): boolean {
-  return dish.recipe.listings.some(
-    (listing) =>
-      !mention.listings.includes(listing) &&
-      listing.line.foods.some(
-        (food) =>
-          food.row !== null &&
-          mention.listings.some((each) =>
-            each.line.foods.some((own) => own.row !== null && isPartOf(own.row, food.row!)),
-          ),
-      ),
-  );
 }
 
 /** Whether less than is listed may be meant: by its own words, or because the food is used elsewhere too. */

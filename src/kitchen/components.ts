@@ -1,8 +1,10 @@
 /** Knows the components that the method forgets: listed and never made, or made and never used. */
 import type { Component, Listing } from '../anatomy/types.js';
-import type { Extent } from '../grammar/types.js';
+import type { Extent, Item } from '../grammar/types.js';
+import { foodAt } from '../larder/foods.js';
 import { isWord } from '../larder/kitchen-words.js';
-import { singular } from '../larder/names.js';
+import { fold, singular } from '../larder/names.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import { isMadeWord } from './context.js';
 import { componentOfHeading, listingsOf } from './groups.js';
 import { wordsIn } from './progress.js';
@@ -24,7 +26,9 @@ const FEWEST_LISTINGS = 2;
 export function unmadePlace(dish: Dish, component: Component): StepExtent | null {
   if (!isThing(component) || isHeaded(dish, component) || isBlend(component)) return null;
   const name = wordsIn(component.name!);
-  const onlyNamed = usesOf(dish, component).every((use) => use.group && isNamedIn(use.text, name));
+  // "The vinegar" may be another component's.
+  const own = usesOf(dish, component).filter((use) => isOwn(component, use));
+  const onlyNamed = own.every((use) => use.group && isNamedIn(use.text, name) && !makes(use));
   return onlyNamed ? (placesOf(dish, name)[0] ?? null) : null;
 }
 
@@ -41,8 +45,8 @@ export function isForgotten(dish: Dish, component: Component): boolean {
 
 /** The step that makes a component apart, where nothing after it takes the component up; null where something does, or may. */
 export function madeInVain(dish: Dish, component: Component): number | null {
-  if (!isThing(component)) return null;
-  const uses = usesOf(dish, component).filter((use) => !use.group);
+  if (!isThing(component) || !isFoodName(component.name!)) return null;
+  const uses = usesOf(dish, component).filter((use) => !use.group && isOwn(component, use));
   const last = uses.at(-1);
   if (last === undefined || last.step === dish.steps.length - 1) return null;
   const steps = new Set(uses.map(({ step }) => step));
@@ -50,7 +54,7 @@ export function madeInVain(dish: Dish, component: Component): number | null {
     (mention) =>
       !steps.has(mention.step) || mention.listings.every((listing) => component.listings.includes(listing)),
   );
-  return isApart && !isTakenUpAfter(dish, component, last) ? last.step : null;
+  return isApart && !isTakenUpAfter(dish, component, uses[0]!, last) ? last.step : null;
 }
 
 /** The component of a listing that is marked as a whole, so that its lines need no marks of their own; null where it is not. */
@@ -59,8 +63,25 @@ export function forgottenComponent(dish: Dish, listing: Listing): Component | nu
   return isForgotten(dish, component) || unmadePlace(dish, component) !== null ? component : null;
 }
 
+/** "Prepare the sauce", "whisk the dressing". */
+function makes({ verb }: Mention): boolean {
+  const technique = verb === null ? null : techniqueOf(fold(verb))?.technique;
+  return technique != null && does(technique, 'combine', 'prepare');
+}
+
+/** Whether a mention means this component's listings and no others. */
+function isOwn(component: Component, { listings }: Mention): boolean {
+  return listings.length > 0 && listings.every((listing) => component.listings.includes(listing));
+}
+
 function isThing(component: Component): boolean {
   return component.name !== null && component.listings.length >= FEWEST_LISTINGS;
+}
+
+/** Whether a component's name is that of a food or of a thing that is made: "pickled radishes", "dressing"; not "the base". */
+function isFoodName(name: string): boolean {
+  const last = wordsIn(name).slice(-1);
+  return foodAt(last, 0) !== null || isMadeWord(last, 0) > 0;
 }
 
 /** Whether a heading over some steps says that they make it. */
@@ -96,24 +117,53 @@ function placesOf(dish: Dish, name: readonly string[]): StepExtent[] {
   });
 }
 
-/** Whether anything behind a use may speak of what was made: its name, the name of a made thing, "it", a group, one of its foods. */
-function isTakenUpAfter(dish: Dish, component: Component, last: Mention): boolean {
+/** Whether anything behind a use may speak of what was made: its name, a made thing of which nothing was said before, "it", a group, one of its foods. */
+function isTakenUpAfter(dish: Dish, component: Component, first: Mention, last: Mention): boolean {
   const name = wordsIn(component.name!);
+  const before = new Set(dish.steps.slice(0, first.step).flatMap(({ items }) => keysOf(items)));
+  const others = dish.recipe.components.flatMap((each) =>
+    each === component || each.name === null ? [] : wordsIn(each.name),
+  );
   const isAfter = ({ step, start }: StepExtent): boolean =>
     step > last.step || (step === last.step && start >= last.end);
   const isSaid = dish.steps.slice(last.step).some(({ step, items }) => {
     const words = items.filter((item) => item.kind === 'word' && isAfter({ ...item, step: step.index }));
-    const keys = words.flatMap((item) => (item.kind === 'word' ? [item.key] : []));
+    const keys = keysOf(words);
     return keys.some(
-      (key, at) => name.includes(singular(key)) || isWord(key, 'pronoun') || isMadeWord(keys, at) > 0,
+      (key, at) =>
+        name.includes(singular(key)) ||
+        isWord(key, 'gathering') ||
+        (isWord(key, 'pronoun') && mayStandFor(dish, step.index, words[at]!, last)) ||
+        (namesMade(keys, at) && !before.has(key) && !others.includes(singular(key))),
     );
   });
   return (
     isSaid ||
-    dish.mentions.some(
-      (mention) =>
-        isAfter(mention) &&
-        (mention.group || mention.listings.some((listing) => component.listings.includes(listing))),
-    )
+    dish.mentions.some((mention) => isAfter(mention) && (mention.group || isOwn(component, mention)))
+  );
+}
+
+/** Whether the word names a made thing and gives no order: "the roll", not "roll each piece". */
+function namesMade(keys: readonly string[], at: number): boolean {
+  if (isMadeWord(keys, at) === 0) return false;
+  return techniqueOf(keys[at]!)?.form !== 'base' || isWord(keys[at - 1], 'referring');
+}
+
+function keysOf(items: readonly Item[]): string[] {
+  return items.flatMap((item) => (item.kind === 'word' ? [item.key] : []));
+}
+
+/** Whether a pronoun is near enough: in the step that made it or the first sentence of the next one, with no other food named before it there. */
+function mayStandFor(dish: Dish, step: number, pronoun: Extent, last: Mention): boolean {
+  const { items } = dish.steps[step]!;
+  const stop = items.findLast(
+    (item) => item.kind === 'point' && item.text === '.' && item.end <= pronoun.start,
+  );
+  if (step > last.step && (step > last.step + 1 || stop !== undefined)) return false;
+  return !dish.mentions.some(
+    (mention) =>
+      mention.step === step &&
+      mention.start >= Math.max(stop?.end ?? 0, step === last.step ? last.end : 0) &&
+      mention.end <= pronoun.start,
   );
 }

@@ -210,6 +210,19 @@ export function hasArticle(words: Words, start: number): boolean {
 /** How far back an article is sought: "a small ripe tomato". */
 const ARTICLE_REACH = 3;
 
+/** "Pour off all but a tablespoon of the fat", "drain off the oil": what has cooked out goes, and takes nothing of the list. */
+export function isPouredOff(words: Words, start: number): boolean {
+  const from = Math.max(words.opening[start]!, start - POURED_REACH);
+  for (let index = start - 1; index >= from; index--) {
+    if (phraseAt(words.keys, index, 'poured-off') !== null) return true;
+    if (words.before[index] !== '' || verbAt(words, index) !== null) return false;
+  }
+  return false;
+}
+
+/** How far back a food is poured off: "drain off all but 2 tablespoons of the bacon fat". */
+const POURED_REACH = 9;
+
 /** "Its water", "their juices": what comes out of a food by itself. */
 export function isGivenUp(words: Words, start: number): boolean {
   return (

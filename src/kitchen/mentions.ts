@@ -22,6 +22,7 @@ import {
   isGivenUp,
   isLikeness,
   isNegated,
+  isPouredOff,
   isPurposeOnly,
   isSuggestion,
   isToolName,
@@ -187,6 +188,7 @@ function senseOf(
   const { start, end } = named;
   if (isToolName(words, end) && !named.implied) return null;
   if (isLikeness(words, start, end)) return { role: 'aside', listings };
+  if (isPouredOff(words, start)) return { role: 'aside', listings: [] };
   if (named.made && isMade(progress, named, words, listings, determiner))
     return { role: 'made', listings: [] };
   // A class that the list does not name itself: "the spices" in "the spice paste", "the fruit" in "until the fruit is soft".
@@ -240,7 +242,7 @@ function isForSurface(words: Words, start: number, verb: Technique | null): bool
   for (let at = from; at < to; at++) {
     // The next order speaks of other things: "scatter the parsley over, and carry the pot to the table".
     if (at > start && verbAt(words, at) !== null) return false;
-    if (vesselAt(words.keys, at) !== null) return true;
+    if (vesselAt(words.keys, at) !== null && verbAt(words, at) === null) return true;
   }
   return false;
 }

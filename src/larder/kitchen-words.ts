@@ -44,6 +44,8 @@ export type KitchenWordClass =
   | 'preposition'
   | 'destination'
   | 'pronoun'
+  | 'gathering'
+  | 'poured-off'
   | 'all-but'
   | 'boiling-water'
   | 'vague'
