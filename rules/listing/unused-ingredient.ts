@@ -1,10 +1,11 @@
 /** Marks a listing that the method never uses. */
 import type { Listing } from '../../src/anatomy/types.js';
 import { forgottenComponent } from '../../src/kitchen/components.js';
+import { preparedInVain } from '../../src/kitchen/prepared.js';
 import { isServedAside, mayBeFryingFat } from '../../src/kitchen/purposes.js';
-import type { Dish } from '../../src/kitchen/types.js';
-import { foodOf, spanOfFood, subjectOf } from '../places.js';
-import type { RecipeRule } from '../rule.js';
+import type { Dish, Mention } from '../../src/kitchen/types.js';
+import { atMention, foodOf, spanOfFood, stepOf, subjectOf } from '../places.js';
+import type { Finding, RecipeRule } from '../rule.js';
 
 export const unusedIngredient: RecipeRule = {
   scope: 'recipe',
@@ -29,6 +30,11 @@ export const unusedIngredient: RecipeRule = {
       marks: ['zorrel leaves'],
     },
     {
+      title: 'parsley that is chopped and never scattered',
+      text: '# Rice Bowl\n\nServes 2\n\n- 1/2 cup parsley leaves\n- 2 cups cooked rice\n- 2 eggs\n\n1. Chop the parsley.\n2. Warm the rice, and top it with the eggs.\n',
+      marks: ['parsley leaves'],
+    },
+    {
       title: 'a group of the method takes up its members',
       text: '# Plain Scones\n\nMakes 6\n\n- 2 cups all-purpose flour\n- 1 tablespoon baking powder\n- 1/2 teaspoon salt\n- 1 cup heavy cream\n\n1. Whisk the dry ingredients together, stir in the cream, cut into rounds, and bake until golden, 15 minutes.\n',
       marks: [],
@@ -42,13 +48,11 @@ export const unusedIngredient: RecipeRule = {
   *look(dish) {
     if (dish.recipe.steps.length === 0) return;
     for (const listing of dish.recipe.listings) {
-      if (
-        dish.uses[listing.index]!.length > 0 ||
-        listing.line.foods.length === 0 ||
-        isServedAside(dish, listing) ||
-        forgottenComponent(dish, listing) !== null
-      )
-        continue;
+      if (listing.line.foods.length === 0) continue;
+      const prepared = preparedInVain(dish, listing);
+      if (prepared !== null) yield idleFinding(dish, listing, prepared);
+      if (dish.uses[listing.index]!.length > 0 || isServedAside(dish, listing)) continue;
+      if (forgottenComponent(dish, listing) !== null) continue;
       yield {
         span: spanOfFood(listing),
         subject: subjectOf(listing),
@@ -59,6 +63,18 @@ export const unusedIngredient: RecipeRule = {
     }
   },
 };
+
+/** What is made ready and never goes in is as good as unused; words that were not understood may still put it in. */
+function idleFinding(dish: Dish, listing: Listing, prepared: Mention): Finding {
+  return {
+    span: spanOfFood(listing),
+    subject: subjectOf(listing),
+    weight: 'query',
+    message: `${foodOf(listing)} is made ready in ${stepOf(dish, prepared.step)}, and no step puts it in.`,
+    advice: 'Say in the method where it goes, or take it off the list.',
+    related: [atMention(dish, prepared, 'made ready here')],
+  };
+}
 
 /** Whether the author leaves the food open ("optional"), or the larder does not know it, so that another name may stand for it. */
 function isLeftOpen(dish: Dish, listing: Listing): boolean {

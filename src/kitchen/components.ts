@@ -1,20 +1,14 @@
 /** Knows the components that the method forgets: listed and never made, or made and never used. */
 import type { Component, Listing } from '../anatomy/types.js';
-import type { Extent, Item } from '../grammar/types.js';
 import { foodAt } from '../larder/foods.js';
-import { isWord } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import { isMadeWord } from './context.js';
 import { componentOfHeading, listingsOf } from './groups.js';
 import { wordsIn } from './progress.js';
 import { isServedAside } from './purposes.js';
+import { isAfter, isTakenUp, type StepExtent } from './taken-up.js';
 import type { Dish, Mention } from './types.js';
-
-/** A place in a step; offsets into its text. */
-export interface StepExtent extends Extent {
-  readonly step: number;
-}
 
 /** Fewer listings need no making. */
 const FEWEST_LISTINGS = 2;
@@ -54,7 +48,12 @@ export function madeInVain(dish: Dish, component: Component): number | null {
     (mention) =>
       !steps.has(mention.step) || mention.listings.every((listing) => component.listings.includes(listing)),
   );
-  return isApart && !isTakenUpAfter(dish, component, uses[0]!, last) ? last.step : null;
+  const isTaken = isTakenUp(dish, uses[0]!, last, wordsIn(component.name!), otherNames(dish, component));
+  return isApart &&
+    !isTaken &&
+    !dish.mentions.some((mention) => isAfter(mention, last) && isOwn(component, mention))
+    ? last.step
+    : null;
 }
 
 /** The component of a listing that is marked as a whole, so that its lines need no marks of their own; null where it is not. */
@@ -72,6 +71,12 @@ function makes({ verb }: Mention): boolean {
 /** Whether a mention means this component's listings and no others. */
 function isOwn(component: Component, { listings }: Mention): boolean {
   return listings.length > 0 && listings.every((listing) => component.listings.includes(listing));
+}
+
+function otherNames({ recipe }: Dish, component: Component): string[] {
+  return recipe.components.flatMap((each) =>
+    each === component || each.name === null ? [] : wordsIn(each.name),
+  );
 }
 
 function isThing(component: Component): boolean {
@@ -115,55 +120,4 @@ function placesOf(dish: Dish, name: readonly string[]): StepExtent[] {
       return isHere ? [{ step: step.index, start: word.start, end: words[at + name.length - 1]!.end }] : [];
     });
   });
-}
-
-/** Whether anything behind a use may speak of what was made: its name, a made thing of which nothing was said before, "it", a group, one of its foods. */
-function isTakenUpAfter(dish: Dish, component: Component, first: Mention, last: Mention): boolean {
-  const name = wordsIn(component.name!);
-  const before = new Set(dish.steps.slice(0, first.step).flatMap(({ items }) => keysOf(items)));
-  const others = dish.recipe.components.flatMap((each) =>
-    each === component || each.name === null ? [] : wordsIn(each.name),
-  );
-  const isAfter = ({ step, start }: StepExtent): boolean =>
-    step > last.step || (step === last.step && start >= last.end);
-  const isSaid = dish.steps.slice(last.step).some(({ step, items }) => {
-    const words = items.filter((item) => item.kind === 'word' && isAfter({ ...item, step: step.index }));
-    const keys = keysOf(words);
-    return keys.some(
-      (key, at) =>
-        name.includes(singular(key)) ||
-        isWord(key, 'gathering') ||
-        (isWord(key, 'pronoun') && mayStandFor(dish, step.index, words[at]!, last)) ||
-        (namesMade(keys, at) && !before.has(key) && !others.includes(singular(key))),
-    );
-  });
-  return (
-    isSaid ||
-    dish.mentions.some((mention) => isAfter(mention) && (mention.group || isOwn(component, mention)))
-  );
-}
-
-/** Whether the word names a made thing and gives no order: "the roll", not "roll each piece". */
-function namesMade(keys: readonly string[], at: number): boolean {
-  if (isMadeWord(keys, at) === 0) return false;
-  return techniqueOf(keys[at]!)?.form !== 'base' || isWord(keys[at - 1], 'referring');
-}
-
-function keysOf(items: readonly Item[]): string[] {
-  return items.flatMap((item) => (item.kind === 'word' ? [item.key] : []));
-}
-
-/** Whether a pronoun is near enough: in the step that made it or the first sentence of the next one, with no other food named before it there. */
-function mayStandFor(dish: Dish, step: number, pronoun: Extent, last: Mention): boolean {
-  const { items } = dish.steps[step]!;
-  const stop = items.findLast(
-    (item) => item.kind === 'point' && item.text === '.' && item.end <= pronoun.start,
-  );
-  if (step > last.step && (step > last.step + 1 || stop !== undefined)) return false;
-  return !dish.mentions.some(
-    (mention) =>
-      mention.step === step &&
-      mention.start >= Math.max(stop?.end ?? 0, step === last.step ? last.end : 0) &&
-      mention.end <= pronoun.start,
-  );
 }
