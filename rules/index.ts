@@ -1,5 +1,6 @@
 /** All rules, by topic and name. A test compares this list with the folder's files. */
 import { donenessCueAbsent } from './doneness/doneness-cue-absent.js';
+import { dualTemperatureDisagreement } from './heat/dual-temperature-disagreement.js';
 import { scaleAbsent } from './heat/scale-absent.js';
 import { amountDisagreement } from './listing/amount-disagreement.js';
 import { unlistedIngredient } from './listing/unlisted-ingredient.js';
@@ -16,6 +17,7 @@ import { yieldAbsent } from './structure/yield-absent.js';
 
 export const rules: readonly Rule[] = [
   donenessCueAbsent,
+  dualTemperatureDisagreement,
   scaleAbsent,
   amountDisagreement,
   unlistedIngredient,

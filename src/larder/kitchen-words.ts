@@ -52,7 +52,11 @@ export type KitchenWordClass =
   | 'opaque-cue'
   | 'each-word'
   | 'ready-state'
-  | 'whole-step';
+  | 'whole-step'
+  | HeatWordClass;
+
+/** The classes of heat-words.yaml, explained at its head. */
+export type HeatWordClass = 'hotter-or-cooler' | 'by-so-much';
 
 export interface PhraseMatch {
   /** How many words it takes. */
