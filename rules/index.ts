@@ -1,6 +1,8 @@
 /** All rules, by topic and name. A test compares this list with the folder's files. */
 import { donenessCueAbsent } from './doneness/doneness-cue-absent.js';
 import { dualTemperatureDisagreement } from './heat/dual-temperature-disagreement.js';
+import { ovenTooHot } from './heat/oven-too-hot.js';
+import { ovenUnheated } from './heat/oven-unheated.js';
 import { scaleAbsent } from './heat/scale-absent.js';
 import { amountDisagreement } from './listing/amount-disagreement.js';
 import { unlistedIngredient } from './listing/unlisted-ingredient.js';
@@ -18,6 +20,8 @@ import { yieldAbsent } from './structure/yield-absent.js';
 export const rules: readonly Rule[] = [
   donenessCueAbsent,
   dualTemperatureDisagreement,
+  ovenTooHot,
+  ovenUnheated,
   scaleAbsent,
   amountDisagreement,
   unlistedIngredient,

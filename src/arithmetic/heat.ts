@@ -24,10 +24,14 @@ export function compareHeat(one: Temperature, other: Temperature, difference = f
   const gap = nearest(figures, others);
   const plain = nearnessOf(gap, comparedAs(one, other, gap.coolest, difference));
   if (one.fan === other.fan) return plain;
-  // "180°C / 350°F fan" may say both for the fan oven: the word stands behind the last.
-  if (plain === 'right' && one.scale !== other.scale && other.fan) return plain;
+  // "160°C / 325°F fan" may say both for the fan oven, since the word stands behind the last; gas ovens have no fan.
+  const last = one.start > other.start ? one : other;
+  const ambiguous = last.fan && one.scale !== other.scale && one.scale !== 'gas' && other.scale !== 'gas';
+  if (plain === 'right' && ambiguous) return plain;
   const lowered = (stretches: readonly Stretch[], fan: boolean): Stretch[] =>
-    stretches.map(({ low, high }) => (fan ? { low, high } : { low: low.sub(FAN_DROP), high: high.sub(FAN_DROP) }));
+    stretches.map(({ low, high }) =>
+      fan ? { low, high } : { low: low.sub(FAN_DROP), high: high.sub(FAN_DROP) },
+    );
   return nearnessOf(nearest(lowered(figures, one.fan), lowered(others, other.fan)), 'fan');
 }
 
@@ -80,7 +84,10 @@ function nearnessOf(gap: { degrees: Fraction }, compared: Compared): Nearness {
 }
 
 /** The smallest distance between any figure of one and any of the other, and the hotter of the two lowest ends. */
-function nearest(ones: readonly Stretch[], others: readonly Stretch[]): { degrees: Fraction; coolest: Fraction } {
+function nearest(
+  ones: readonly Stretch[],
+  others: readonly Stretch[],
+): { degrees: Fraction; coolest: Fraction } {
   let degrees = distance(ones[0]!, others[0]!);
   for (const one of ones) {
     for (const other of others) {
@@ -148,7 +155,9 @@ function numberOn(
   if (celsius === undefined) return null;
   if (to === 'gas') return nearestMark(celsius);
   const exact = to === 'celsius' ? celsius : celsiusToFahrenheit(celsius);
-  return how === 'exactly' || celsius.lt(COOLEST_OVEN) ? whole(exact) : exact.div(OVEN_STEP).round().mul(OVEN_STEP);
+  return how === 'exactly' || celsius.lt(COOLEST_OVEN)
+    ? whole(exact)
+    : exact.div(OVEN_STEP).round().mul(OVEN_STEP);
 }
 
 function rowOf(value: Fraction, scale: Scale): (typeof gasMarks)[number] | null {

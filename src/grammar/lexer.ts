@@ -263,7 +263,8 @@ function fractionAt(text: string, raw: readonly KitchenToken[], at: number): Fra
     return null;
   if (after?.tokenType === t.Slash && startsNumber(raw[at + 4])) return null;
   const [numerator, denominator] = [Number(above.image), Number(below.image)];
-  if (denominator === 0 || numerator === 0 || denominator > FINEST_PARTS || above.image.length > 4) return null;
+  if (denominator === 0 || numerator === 0 || denominator > FINEST_PARTS || above.image.length > 4)
+    return null;
   if (numerator >= denominator && (denominator > COARSEST_PARTS || numerator > denominator * MOST_WHOLES))
     return null;
   return new Fraction(numerator, denominator);

@@ -83,7 +83,12 @@ function withSign(text: string, before: Item[], item: Temperature): Temperature 
 }
 
 /** The temperature with all that is said of it right behind, and the place of the first item that is not. */
-function together(text: string, items: readonly Item[], first: Temperature, from: number): [Temperature, number] {
+function together(
+  text: string,
+  items: readonly Item[],
+  first: Temperature,
+  from: number,
+): [Temperature, number] {
   let whole = first;
   let at = from;
   for (;;) {

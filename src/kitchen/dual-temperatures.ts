@@ -50,7 +50,9 @@ function settled(pair: DualTemperature, all: readonly DualTemperature[]): DualTe
     agreeing.some((each) => isSame(each.kept, one) || isSame(each.other, one));
   const [first, second] = [states(pair.kept), states(pair.other)];
   if (first === second) return pair;
-  return first ? { ...pair, borneOut: true } : { ...pair, kept: pair.other, other: pair.kept, borneOut: true };
+  return first
+    ? { ...pair, borneOut: true }
+    : { ...pair, kept: pair.other, other: pair.kept, borneOut: true };
 }
 
 function isSame(one: Temperature, other: Temperature): boolean {

@@ -56,7 +56,25 @@ export type KitchenWordClass =
   | HeatWordClass;
 
 /** The classes of heat-words.yaml, explained at its head. */
-export type HeatWordClass = 'hotter-or-cooler' | 'by-so-much';
+export type HeatWordClass =
+  | 'hotter-or-cooler'
+  | 'by-so-much'
+  | 'oven-word'
+  | 'no-oven'
+  | 'oven-gear'
+  | 'oven-heating'
+  | 'oven-hot'
+  | 'preheating'
+  | 'cold-start'
+  | 'other-heat'
+  | 'pan-heat'
+  | 'other-baker'
+  | 'hotter-oven'
+  | 'told-elsewhere'
+  | 'not-yet'
+  | 'oven-resting'
+  | 'stove-heat'
+  | 'frying';
 
 export interface PhraseMatch {
   /** How many words it takes. */

@@ -1,0 +1,187 @@
+/** Finds where a recipe needs a hot oven, and where it says that the oven is heated or how hot it is. */
+
+import type { Recipe } from '../anatomy/types.js';
+import { isOvenHeat } from '../arithmetic/oven.js';
+import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
+import { minutes } from './minutes.js';
+import { type Sentence, says, sentencesOf } from './sentences.js';
+import type { Dish, Heating } from './types.js';
+import type { Words } from './words.js';
+
+/** A place of the method that needs a hot oven: offsets into the step's text. */
+export interface OvenNeed {
+  readonly step: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A need of a hot oven that nothing meets in time. */
+export interface ColdOven {
+  readonly need: OvenNeed;
+  /** The later step that heats the oven; null where none does. */
+  readonly heatedAt: number | null;
+}
+
+/** The first place that needs a hot oven which no step before it, nor the place itself, has heated; null where all is well. */
+export function coldOvenOf(dish: Dish): ColdOven | null {
+  // Reading the sentences is spared where nothing can be baked.
+  if (!dish.steps.some(({ words }) => words.keys.some((key) => BAKING.has(key) || isWord(key, 'oven-word'))))
+    return null;
+  if (!namesOven(dish) && bakesElsewhere(dish)) return null;
+  const steps = dish.steps.map(({ step, words }) => ({
+    step: step.index,
+    sentences: sentencesOf(words).map(readSentence),
+  }));
+  if (dish.recipe.steps.some((step) => speaksOf(step.passage.text, 'cold-start'))) return null;
+  for (const { step, sentences } of steps) {
+    if (sentences.some((sentence) => sentence.heats || sentence.hot)) return null;
+    const need = needIn(dish, step, sentences);
+    if (need === null) continue;
+    const later = steps.find((each) => each.step > step && each.sentences.some((sentence) => sentence.heats));
+    return later === undefined && isToldAside(dish.recipe) ? null : { need, heatedAt: later?.step ?? null };
+  }
+  return null;
+}
+
+const BAKING = new Set(['bake', 'roast', 'baking', 'roasting']);
+
+interface ReadSentence {
+  readonly sentence: Sentence;
+  /** The place of "oven" among its words; null where it names none. */
+  readonly oven: number | null;
+  /** Has the oven heated. */
+  readonly heats: boolean;
+  /** Says how hot it is. */
+  readonly hot: boolean;
+}
+
+function readSentence(sentence: Sentence): ReadSentence {
+  const { keys, items } = sentence;
+  const oven = ovenAt(keys);
+  const degrees = items.some((item) => item.kind === 'temperature' && isOvenHeat(item));
+  const preheats = says(keys, 'preheating');
+  const elsewhere = oven === null && (says(keys, 'other-heat') || says(keys, 'pan-heat'));
+  const heats =
+    (preheats && !elsewhere) ||
+    (oven !== null &&
+      keys
+        .slice(Math.max(0, oven - WORDS_BEFORE_OVEN), oven)
+        .some((_, at, near) => phraseAt(near, at, 'oven-heating') !== null));
+  const bakes = keys.some((key) => BAKING.has(key));
+  const named = oven !== null && oven > 0 && isWord(keys[oven - 1], 'oven-hot');
+  return { sentence, oven, heats, hot: named || heats || (degrees && (oven !== null || bakes)) };
+}
+
+/** The place of the oven itself: not a Dutch oven, nor an oven dish. */
+function ovenAt(keys: readonly string[]): number | null {
+  const at = keys.findIndex(
+    (key, index) =>
+      isWord(key, 'oven-word') &&
+      !isWord(keys[index - 1], 'no-oven') &&
+      !isWord(keys[index + 1], 'oven-gear'),
+  );
+  return at < 0 ? null : at;
+}
+
+/** The first order of a step that needs a hot oven. */
+function needIn(dish: Dish, step: number, sentences: readonly ReadSentence[]): OvenNeed | null {
+  for (const { sentence, oven } of sentences) {
+    const { words } = dish.steps[step]!;
+    const start = words.words[sentence.from]!.start;
+    const { end } = words.words[sentence.to - 1]!;
+    const heating = dish.heatings.find(
+      (each) => each.step === step && each.start >= start && each.end <= end && bakes(dish, each, sentence, oven),
+    );
+    if (heating !== undefined) return { step, start: heating.start, end: heating.end };
+    const placed = oven === null ? -1 : entersOven(sentence.keys, oven);
+    if (placed >= 0 && !isAside(words, sentence.from + placed)) {
+      return {
+        step,
+        start: words.words[sentence.from + placed]!.start,
+        end: words.words[sentence.from + oven!]!.end,
+      };
+    }
+  }
+  return null;
+}
+
+/** Whether an order to bake or roast means the oven: a roast on the stove is short, or names its pan. */
+function bakes(dish: Dish, heating: Heating, { keys }: Sentence, oven: number | null): boolean {
+  const { name } = heating.technique;
+  const { words } = dish.steps[heating.step]!;
+  const at = words.words.findIndex((word) => word.start === heating.start);
+  if (name !== 'bake' && name !== 'roast') return false;
+  if (oven !== null) return true;
+  if (says(keys, 'other-heat') || says(keys, 'told-elsewhere')) return false;
+  // "Bake or boil the potatoes" leaves the choice to the cook.
+  if (words.keys[at + 1] === 'or' || (words.keys[at - 1] === 'or' && words.before[at] === '')) return false;
+  if (name === 'bake') return !says(keys, 'stove-heat') && !isFryingOn(dish, heating);
+  if (says(keys, 'pan-heat')) return false;
+  return heating.durations.some(({ seconds }) => seconds?.low.gte(minutes(SHORTEST_OVEN_ROAST)) ?? false);
+}
+
+/** Whether a bake without a time goes on from frying, in a recipe that names no oven: the pan is meant. */
+function isFryingOn(dish: Dish, heating: Heating): boolean {
+  if (heating.durations.length > 0 || namesOven(dish)) return false;
+  return dish.heatings.some(
+    (each) => each.start !== heating.start && each.step <= heating.step && isWord(each.technique.name, 'frying'),
+  );
+}
+
+function namesOven(dish: Dish): boolean {
+  return dish.steps.some(({ words }) => ovenAt(words.keys) !== null);
+}
+
+/** A roast without an oven in its sentence is the oven's from here on; spices and nuts in a pan take less (common practice). */
+const SHORTEST_OVEN_ROAST = 15;
+
+/** The place of "in" or "into" that leads to the oven; -1 where the food is not put there. */
+function entersOven(keys: readonly string[], oven: number): number {
+  for (let at = oven - 1; at >= Math.max(0, oven - WORDS_BEFORE_OVEN); at--) {
+    const key = keys[at]!;
+    if (key === 'in' || key === 'into') return at;
+    if (key !== 'the' && key !== 'your' && key !== 'a') return -1;
+  }
+  return -1;
+}
+
+/** How many words may stand between a verb or preposition and its oven: "heat up the oven". */
+const WORDS_BEFORE_OVEN = 3;
+
+/** Whether the clause that leads into the oven is no order to cook: "before it goes in the oven", "leave to rise in the oven". */
+function isAside(words: Words, at: number): boolean {
+  let from = at;
+  while (from > words.opening[at]! && words.before[from] === '') from--;
+  const clause = words.keys.slice(from, at);
+  return clause.some((key) => isWord(key, 'not-yet') || isWord(key, 'oven-resting'));
+}
+
+/** Whether the recipe's baking is an air fryer's, a grill's, a bread machine's. */
+function bakesElsewhere(dish: Dish): boolean {
+  const { title, equipment, steps, headnote } = dish.recipe;
+  const texts = [
+    ...(title === null ? [] : [title]),
+    ...equipment,
+    ...headnote,
+    ...steps.map((step) => step.passage),
+  ];
+  return texts.some(({ text }) => speaksOf(text, 'other-baker'));
+}
+
+/** Whether the heat is told outside of the method: in a note, a headnote, a list of equipment. */
+function isToldAside(recipe: Recipe): boolean {
+  const texts = [
+    ...recipe.headnote,
+    ...recipe.notes,
+    ...recipe.equipment,
+    ...recipe.rest,
+    ...recipe.times.map((time) => time.passage),
+    ...recipe.listings.map((listing) => listing.passage),
+    ...recipe.steps.flatMap((step) => (step.heading === null ? [] : [step.heading])),
+  ];
+  return texts.some(
+    ({ text }) => speaksOf(text, 'preheating') || (FIGURE.test(text) && speaksOf(text, 'oven-word')),
+  );
+}
+
+const FIGURE = /\d/;
