@@ -25,9 +25,10 @@ export interface ColdOven {
 /** The first place that needs a hot oven which no step before it, nor the place itself, has heated; null where all is well. */
 export function coldOvenOf(dish: Dish): ColdOven | null {
   // Reading the sentences is spared where nothing can be baked.
-  if (!dish.steps.some(({ words }) => words.keys.some((key) => BAKING.has(key) || isWord(key, 'oven-word'))))
-    return null;
-  if (!namesOven(dish) && bakesElsewhere(dish)) return null;
+  const bakes = dish.heatings.some(({ technique }) => isWord(technique.name, 'oven-verb'));
+  if (!bakes && !dish.steps.some(({ words }) => words.keys.some((key) => isWord(key, 'oven-word')))) return null;
+  const named = namesOven(dish);
+  if (!named && bakesElsewhere(dish)) return null;
   const steps = dish.steps.map(({ step, words }) => ({
     step: step.index,
     sentences: sentencesOf(words).map(readSentence),
@@ -35,15 +36,13 @@ export function coldOvenOf(dish: Dish): ColdOven | null {
   if (dish.recipe.steps.some((step) => speaksOf(step.passage.text, 'cold-start'))) return null;
   for (const { step, sentences } of steps) {
     if (sentences.some((sentence) => sentence.heats || sentence.hot)) return null;
-    const need = needIn(dish, step, sentences);
+    const need = needIn(dish, step, sentences, named);
     if (need === null) continue;
     const later = steps.find((each) => each.step > step && each.sentences.some((sentence) => sentence.heats));
     return later === undefined && isToldAside(dish.recipe) ? null : { need, heatedAt: later?.step ?? null };
   }
   return null;
 }
-
-const BAKING = new Set(['bake', 'roast', 'baking', 'roasting']);
 
 interface ReadSentence {
   readonly sentence: Sentence;
@@ -67,9 +66,9 @@ function readSentence(sentence: Sentence): ReadSentence {
       keys
         .slice(Math.max(0, oven - WORDS_BEFORE_OVEN), oven)
         .some((_, at, near) => phraseAt(near, at, 'oven-heating') !== null));
-  const bakes = keys.some((key) => BAKING.has(key));
+  const ordered = keys.some((key) => isWord(key, 'oven-verb'));
   const named = oven !== null && oven > 0 && isWord(keys[oven - 1], 'oven-hot');
-  return { sentence, oven, heats, hot: named || heats || (degrees && (oven !== null || bakes)) };
+  return { sentence, oven, heats, hot: named || heats || (degrees && (oven !== null || ordered)) };
 }
 
 /** The place of the oven itself: not a Dutch oven, nor an oven dish. */
@@ -84,15 +83,17 @@ function ovenAt(keys: readonly string[]): number | null {
 }
 
 /** The first order of a step that needs a hot oven. */
-function needIn(dish: Dish, step: number, sentences: readonly ReadSentence[]): OvenNeed | null {
-  for (const { sentence, oven } of sentences) {
-    const { words } = dish.steps[step]!;
-    const start = words.words[sentence.from]!.start;
+function needIn(dish: Dish, step: number, sentences: readonly ReadSentence[], named: boolean): OvenNeed | null {
+  const { words } = dish.steps[step]!;
+  const orders = dish.heatings.filter((each) => each.step === step && isWord(each.technique.name, 'oven-verb'));
+  let next = 0;
+  for (const read of sentences) {
+    const { sentence, oven } = read;
     const { end } = words.words[sentence.to - 1]!;
-    const heating = dish.heatings.find(
-      (each) => each.step === step && each.start >= start && each.end <= end && bakes(dish, each, sentence, oven),
-    );
-    if (heating !== undefined) return { step, start: heating.start, end: heating.end };
+    for (; next < orders.length && orders[next]!.start < end; next++) {
+      const order = orders[next]!;
+      if (bakes(dish, order, read, named)) return { step, start: order.start, end: order.end };
+    }
     const placed = oven === null ? -1 : entersOven(sentence.keys, oven);
     if (placed >= 0 && !isAside(words, sentence.from + placed)) {
       return {
@@ -106,26 +107,24 @@ function needIn(dish: Dish, step: number, sentences: readonly ReadSentence[]): O
 }
 
 /** Whether an order to bake or roast means the oven: a roast on the stove is short, or names its pan. */
-function bakes(dish: Dish, heating: Heating, { keys }: Sentence, oven: number | null): boolean {
-  const { name } = heating.technique;
-  const { words } = dish.steps[heating.step]!;
-  const at = words.words.findIndex((word) => word.start === heating.start);
-  if (name !== 'bake' && name !== 'roast') return false;
+function bakes(dish: Dish, heating: Heating, { sentence, oven }: ReadSentence, named: boolean): boolean {
   if (oven !== null) return true;
+  const { keys, from } = sentence;
   if (says(keys, 'other-heat') || says(keys, 'told-elsewhere')) return false;
+  const { words, before } = dish.steps[heating.step]!.words;
+  const verb = keys.findIndex((_, at) => words[from + at]!.start === heating.start);
   // "Bake or boil the potatoes" leaves the choice to the cook.
-  if (words.keys[at + 1] === 'or' || (words.keys[at - 1] === 'or' && words.before[at] === '')) return false;
-  if (name === 'bake') return !says(keys, 'stove-heat') && !isFryingOn(dish, heating);
+  if (keys[verb + 1] === 'or' || (keys[verb - 1] === 'or' && before[from + verb] === '')) return false;
+  if (heating.technique.name === 'bake')
+    return !says(keys, 'stove-heat') && (named || !isFryingOn(dish, heating));
   if (says(keys, 'pan-heat')) return false;
   return heating.durations.some(({ seconds }) => seconds?.low.gte(minutes(SHORTEST_OVEN_ROAST)) ?? false);
 }
 
-/** Whether a bake without a time goes on from frying, in a recipe that names no oven: the pan is meant. */
+/** Whether a bake without a time goes on from frying: in a recipe that names no oven the pan is meant. */
 function isFryingOn(dish: Dish, heating: Heating): boolean {
-  if (heating.durations.length > 0 || namesOven(dish)) return false;
-  return dish.heatings.some(
-    (each) => each.start !== heating.start && each.step <= heating.step && isWord(each.technique.name, 'frying'),
-  );
+  if (heating.durations.length > 0) return false;
+  return dish.heatings.some((each) => each.step <= heating.step && isWord(each.technique.name, 'frying'));
 }
 
 function namesOven(dish: Dish): boolean {

@@ -74,7 +74,18 @@ export type HeatWordClass =
   | 'not-yet'
   | 'oven-resting'
   | 'stove-heat'
-  | 'frying';
+  | 'frying'
+  | 'oven-verb'
+  | 'choice'
+  | 'passive'
+  | 'part-time'
+  | 'time-left-over'
+  | 'meanwhile'
+  | 'maybe'
+  | 'active-time'
+  | 'promise'
+  | 'promised-part'
+  | 'promised-dish';
 
 export interface PhraseMatch {
   /** How many words it takes. */

@@ -25,6 +25,7 @@ export function readTables(folder: URL): Tables {
     ovenScale: rows('oven-scale.yaml'),
     ovenLimits: rows('oven-limits.yaml'),
     heatTolerances: rows('heat-tolerances.yaml'),
+    timeTolerances: rows('time-tolerances.yaml'),
     headings: rows('headings.yaml'),
   });
   if (!result.success) {

@@ -163,6 +163,14 @@ export const ovenLimitRow = z.strictObject({
   source,
 });
 
+export const timeToleranceRow = z.strictObject({
+  compares: z.enum(['sum', 'unexplained', 'steps', 'same-step', 'promise']),
+  minutes: z.number().int().nonnegative(),
+  /** Of the longer of the two. */
+  share: rational,
+  source,
+});
+
 export const headingKinds = [
   'list',
   'method',
@@ -220,6 +228,7 @@ export const tables = z.strictObject({
   ovenScale: z.array(ovenMarkRow),
   ovenLimits: z.array(ovenLimitRow),
   heatTolerances: z.array(heatToleranceRow),
+  timeTolerances: z.array(timeToleranceRow),
   headings: z.array(headingRow),
 });
 export type Tables = z.infer<typeof tables>;
