@@ -4,6 +4,7 @@ import { dualTemperatureDisagreement } from './heat/dual-temperature-disagreemen
 import { ovenTooHot } from './heat/oven-too-hot.js';
 import { ovenUnheated } from './heat/oven-unheated.js';
 import { scaleAbsent } from './heat/scale-absent.js';
+import { timeDisagreement } from './heat/time-disagreement.js';
 import { amountDisagreement } from './listing/amount-disagreement.js';
 import { unlistedIngredient } from './listing/unlisted-ingredient.js';
 import { unusedIngredient } from './listing/unused-ingredient.js';
@@ -23,6 +24,7 @@ export const rules: readonly Rule[] = [
   ovenTooHot,
   ovenUnheated,
   scaleAbsent,
+  timeDisagreement,
   amountDisagreement,
   unlistedIngredient,
   unusedIngredient,

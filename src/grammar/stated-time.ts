@@ -37,7 +37,8 @@ function ofItems(items: readonly Item[]): TimeSpan | null {
     return { low: seconds, high: seconds, open: false };
   }
   if (next?.kind === 'point' && next.text === '/') return null;
-  const open = approximation === 'at-least' || rest.some((item) => item.kind !== 'point' || item.text === '+');
+  const open =
+    approximation === 'at-least' || rest.some((item) => item.kind !== 'point' || item.text === '+');
   // What stands before the first length of time ("about", "up to") is part of it, or speaks of something else.
   return at > 1 ? null : { low: approximation === 'up-to' ? ZERO : low, high, open };
 }

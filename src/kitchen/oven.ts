@@ -26,7 +26,8 @@ export interface ColdOven {
 export function coldOvenOf(dish: Dish): ColdOven | null {
   // Reading the sentences is spared where nothing can be baked.
   const bakes = dish.heatings.some(({ technique }) => isWord(technique.name, 'oven-verb'));
-  if (!bakes && !dish.steps.some(({ words }) => words.keys.some((key) => isWord(key, 'oven-word')))) return null;
+  if (!bakes && !dish.steps.some(({ words }) => words.keys.some((key) => isWord(key, 'oven-word'))))
+    return null;
   const named = namesOven(dish);
   if (!named && bakesElsewhere(dish)) return null;
   const steps = dish.steps.map(({ step, words }) => ({
@@ -83,9 +84,16 @@ function ovenAt(keys: readonly string[]): number | null {
 }
 
 /** The first order of a step that needs a hot oven. */
-function needIn(dish: Dish, step: number, sentences: readonly ReadSentence[], named: boolean): OvenNeed | null {
+function needIn(
+  dish: Dish,
+  step: number,
+  sentences: readonly ReadSentence[],
+  named: boolean,
+): OvenNeed | null {
   const { words } = dish.steps[step]!;
-  const orders = dish.heatings.filter((each) => each.step === step && isWord(each.technique.name, 'oven-verb'));
+  const orders = dish.heatings.filter(
+    (each) => each.step === step && isWord(each.technique.name, 'oven-verb'),
+  );
   let next = 0;
   for (const read of sentences) {
     const { sentence, oven } = read;

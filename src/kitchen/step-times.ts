@@ -6,7 +6,7 @@ import { does } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
 import { says } from './sentences.js';
 import type { Dish } from './types.js';
-import { governingVerb, LONGEST_CLAUSE, type Words } from './words.js';
+import { LONGEST_CLAUSE, verbAt, type Words } from './words.js';
 
 /** A length of time that the method adds to the whole: not "every 5 minutes", nor one that is left to the cook. */
 export interface StepTime {
@@ -29,9 +29,7 @@ export function stepTimesOf(dish: Dish): StepTime[] {
 export function waitsUntold(dish: Dish): boolean {
   return dish.steps.some(({ words, items }) => {
     if (items.some((item) => item.kind === 'duration' && item.seconds === null)) return true;
-    return (
-      says(words.keys, 'passive') && !timesIn(0, words).some((time) => time.kind === 'waiting')
-    );
+    return says(words.keys, 'passive') && !timesIn(0, words).some((time) => time.kind === 'waiting');
   });
 }
 
@@ -62,12 +60,14 @@ function timeAt(
   earlier: number,
 ): StepTime | null {
   const { low, high, approximation } = item.seconds!;
-  const sentence = next > 0 && !endsBetween(words, next - 1, index) ? words.sentence[next - 1] : words.sentence[next];
+  const sentence =
+    next > 0 && !endsBetween(words, next - 1, index) ? words.sentence[next - 1] : words.sentence[next];
   if (low.gt(high) || sentence === undefined || approximation === 'up-to' || item.unit === 'day') return null;
   const [from, to] = clauseAt(words, next, sentence);
   const keys = words.keys.slice(from, to);
-  if (isPart(words, next, from, to) || says(keys, 'maybe') || isAlternative(words.items, earlier, index)) return null;
-  const technique = governingVerb(words, next);
+  const technique = verbBefore(words, next, from);
+  if (says(keys, 'maybe') || isPart(words, next, from, to, technique)) return null;
+  if (isAlternative(words.items, earlier, index)) return null;
   const heats = technique !== null && does(technique, 'heat');
   const waits = technique !== null ? does(technique, 'chill', 'rest', 'hold') : says(keys, 'passive');
   return {
@@ -81,6 +81,33 @@ function timeAt(
   };
 }
 
+/** The order that the time before word `next` belongs to: "simmer, stirring often, for 20 minutes" simmers so long. */
+function verbBefore(words: Words, next: number, from: number): Technique | null {
+  let beside: Technique | null = null;
+  for (let at = next - 1; at >= from; at--) {
+    const verb = verbAt(words, at);
+    if (verb === null || tellsUntil(words, at)) continue;
+    if (!words.keys[at]!.endsWith('ing')) return verb;
+    beside ??= verb;
+  }
+  return beside;
+}
+
+/** "Until crisp", "until the crust browns": what looks like an order tells when to stop. */
+function tellsUntil(words: Words, at: number): boolean {
+  for (
+    let index = at - 1;
+    index >= 0 && index >= at - UNTIL_REACH && words.before[index + 1] === '';
+    index--
+  ) {
+    const phrase = phraseAt(words.keys, index, 'until');
+    if (phrase !== null && phrase.means === null) return true;
+  }
+  return false;
+}
+
+const UNTIL_REACH = 3;
+
 /** The words of the sentence around the place before word `next`, as far as a clause reaches. */
 function clauseAt(words: Words, next: number, sentence: number): [from: number, to: number] {
   let from = next;
@@ -91,12 +118,13 @@ function clauseAt(words: Words, next: number, sentence: number): [from: number, 
 }
 
 /** "Every 5 minutes", "10 minutes before serving": a part of another time. */
-function isPart(words: Words, next: number, from: number, to: number): boolean {
+function isPart(words: Words, next: number, from: number, to: number, verb: Technique | null): boolean {
   for (let at = Math.max(from, next - REACH); at < next; at++) {
     const phrase = phraseAt(words.keys, at, 'part-time', next);
     if (phrase !== null && at + phrase.length === next) return true;
   }
-  return next < to && phraseAt(words.keys, next, 'time-left-over', to) !== null;
+  // "Let it rest for 10 minutes before serving" is a time of its own.
+  return verb === null && next < to && phraseAt(words.keys, next, 'time-left-over', to) !== null;
 }
 
 /** "20 minutes at 350°F or 15 minutes at 375°F": the second is instead of the first. */

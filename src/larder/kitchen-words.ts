@@ -75,6 +75,7 @@ export type HeatWordClass =
   | 'oven-resting'
   | 'stove-heat'
   | 'frying'
+  | 'variant'
   | 'oven-verb'
   | 'choice'
   | 'passive'

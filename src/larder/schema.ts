@@ -164,7 +164,7 @@ export const ovenLimitRow = z.strictObject({
 });
 
 export const timeToleranceRow = z.strictObject({
-  compares: z.enum(['sum', 'unexplained', 'steps', 'same-step', 'promise']),
+  compares: z.enum(['sum', 'unexplained', 'steps', 'steps-in-all', 'same-step', 'promise']),
   minutes: z.number().int().nonnegative(),
   /** Of the longer of the two. */
   share: rational,
