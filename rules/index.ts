@@ -3,6 +3,7 @@ import { donenessCueAbsent } from './doneness/doneness-cue-absent.js';
 import { dualTemperatureDisagreement } from './heat/dual-temperature-disagreement.js';
 import { ovenTooHot } from './heat/oven-too-hot.js';
 import { ovenUnheated } from './heat/oven-unheated.js';
+import { panSizeAbsent } from './heat/pan-size-absent.js';
 import { scaleAbsent } from './heat/scale-absent.js';
 import { timeDisagreement } from './heat/time-disagreement.js';
 import { amountDisagreement } from './listing/amount-disagreement.js';
@@ -23,6 +24,7 @@ export const rules: readonly Rule[] = [
   dualTemperatureDisagreement,
   ovenTooHot,
   ovenUnheated,
+  panSizeAbsent,
   scaleAbsent,
   timeDisagreement,
   amountDisagreement,

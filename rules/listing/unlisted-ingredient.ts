@@ -34,7 +34,7 @@ export const unlistedIngredient: RecipeRule = {
     },
     {
       title: 'butter named by the verb is a use of the listed butter',
-      text: '# Crumble\n\nServes 4\n\n- 4 apples, sliced\n- 2 tablespoons butter\n- 1 cup oats\n\n1. Butter a dish, add the apples, top with the oats, and bake at 350°F until golden, 30 minutes.\n',
+      text: '# Crumble\n\nServes 4\n\n- 4 apples, sliced\n- 2 tablespoons butter\n- 1 cup oats\n\n1. Butter a 9-inch dish, add the apples, top with the oats, and bake at 350°F until golden, 30 minutes.\n',
       marks: [],
     },
     {
