@@ -1,0 +1,14 @@
+/** Prints how right tamis is on heat and time in the corpus: planted faults, and every pair of statements against a person's labels. */
+import { countHeatPlants } from './heat-plants.js';
+import { corpusIn } from './plants.js';
+
+const files = corpusIn('../shared/corpus/public-domain');
+if (files === null) {
+  console.log('heat: the corpus is missing at ../shared/corpus/public-domain; nothing was counted');
+} else {
+  console.log('planted                    planted   caught');
+  for (const [kind, { planted, caught, missed }] of countHeatPlants(files)) {
+    console.log(`${kind.padEnd(24)}${String(planted).padStart(10)}${String(caught).padStart(9)}`);
+    if (process.argv.includes('--missed') && missed.length > 0) console.log(`    ${missed.join(' ')}`);
+  }
+}
