@@ -59,7 +59,9 @@ function readSentence(sentence: Sentence): ReadSentence {
   const { keys, items } = sentence;
   const oven = ovenAt(keys);
   const degrees = items.some((item) => item.kind === 'temperature' && isOvenHeat(item));
-  const preheats = says(keys, 'preheating');
+  // "Bake in the preheated oven" leaves it to another step to heat it.
+  const granted = oven !== null && keys.some((_, at) => endsBefore(keys, at, oven));
+  const preheats = says(keys, 'preheating') && !granted;
   const elsewhere = oven === null && (says(keys, 'other-heat') || says(keys, 'pan-heat'));
   const heats =
     (preheats && !elsewhere) ||
@@ -70,6 +72,12 @@ function readSentence(sentence: Sentence): ReadSentence {
   const ordered = keys.some((key) => isWord(key, 'oven-verb'));
   const named = oven !== null && oven > 0 && isWord(keys[oven - 1], 'oven-hot');
   return { sentence, oven, heats, hot: named || heats || (degrees && (oven !== null || ordered)) };
+}
+
+/** Whether "preheated" begins at word `at` and leads right to the oven. */
+function endsBefore(keys: readonly string[], at: number, oven: number): boolean {
+  const phrase = at < oven ? phraseAt(keys, at, 'already-hot') : null;
+  return phrase !== null && at + phrase.length === oven;
 }
 
 /** The place of the oven itself: not a Dutch oven, nor an oven dish. */
@@ -102,7 +110,8 @@ function needIn(
       const order = orders[next]!;
       if (bakes(dish, order, read, named)) return { step, start: order.start, end: order.end };
     }
-    const placed = oven === null ? -1 : entersOven(sentence.keys, oven);
+    // "Grill the peppers in the oven or over a flame" needs no heating beforehand.
+    const placed = oven === null || says(sentence.keys, 'other-heat') ? -1 : entersOven(sentence.keys, oven);
     if (placed >= 0 && !isAside(words, sentence.from + placed)) {
       return {
         step,
@@ -146,8 +155,8 @@ const SHORTEST_OVEN_ROAST = 15;
 function entersOven(keys: readonly string[], oven: number): number {
   for (let at = oven - 1; at >= Math.max(0, oven - WORDS_BEFORE_OVEN); at--) {
     const key = keys[at]!;
-    if (key === 'in' || key === 'into') return at;
-    if (key !== 'the' && key !== 'your' && key !== 'a') return -1;
+    if (key === 'in' || key === 'into' || key === 'to') return at;
+    if (!isWord(key, 'before-oven')) return -1;
   }
   return -1;
 }

@@ -66,6 +66,9 @@ function timeAt(
   const [from, to] = clauseAt(words, next, sentence);
   const keys = words.keys.slice(from, to);
   const technique = verbBefore(words, next, from);
+  // "When the fruit has been cooking for 3 hours" tells of an earlier step once more.
+  const retold = technique !== null && words.keys.slice(from, next).some((key) => isWord(key, 'looking-back'));
+  if (retold && isGerund(words, next, from)) return null;
   if (says(keys, 'maybe') || isPart(words, next, from, to, technique)) return null;
   if (isAlternative(words.items, earlier, index)) return null;
   const heats = technique !== null && does(technique, 'heat');
@@ -91,6 +94,12 @@ function verbBefore(words: Words, next: number, from: number): Technique | null 
     beside ??= verb;
   }
   return beside;
+}
+
+/** Whether the verb nearest to the time is an -ing form. */
+function isGerund(words: Words, next: number, from: number): boolean {
+  for (let at = next - 1; at >= from; at--) if (verbAt(words, at) !== null) return words.keys[at]!.endsWith('ing');
+  return false;
 }
 
 /** "Until crisp", "until the crust browns": what looks like an order tells when to stop. */
