@@ -1,5 +1,6 @@
 /** Marks a temperature that is said on two scales which do not agree. */
 import { heatOn } from '../../src/arithmetic/heat.js';
+import { isTooHot } from '../../src/arithmetic/oven.js';
 import type { Temperature } from '../../src/grammar/types.js';
 import { type DualTemperature, dualTemperaturesOf } from '../../src/kitchen/dual-temperatures.js';
 import { heatText, heatTextOf, withNumbers } from '../../src/kitchen/heat-text.js';
@@ -75,7 +76,8 @@ function findingOf(pair: DualTemperature): Finding {
 /** The mend that keeps one statement and reckons the other from it; sure where the rest of the page bears it out. */
 function mendOf(pair: DualTemperature, from: Temperature, to: Temperature, sure: boolean): Mend | null {
   const { passage, difference } = pair;
-  const figures = heatOn(from, to, 'rounded', difference);
+  // A temperature that no oven has is not the one to keep.
+  const figures = isTooHot(from) ? null : heatOn(from, to, 'rounded', difference);
   const old = heatTextOf(passage.text, to);
   const text = figures === null ? null : withNumbers(old, figures);
   if (text === null) return null;

@@ -124,7 +124,9 @@ function sizesPan(words: Words): boolean {
 
 function isSize(item: Item): boolean {
   if (item.kind === 'dimension') return true;
-  if (item.kind !== 'measure' || item.unit === null) return false;
+  if (item.kind !== 'measure') return false;
+  // "A 1.5-litre dish" is a pack of so much.
+  if (item.unit === null || item.pack !== null) return item.pack !== null;
   const { kind } = unitById(item.unit);
-  return kind === 'volume' || kind === 'mass' || kind === 'length' || item.pack !== null;
+  return kind === 'volume' || kind === 'mass' || kind === 'length';
 }

@@ -35,6 +35,11 @@ export function coldOvenOf(dish: Dish): ColdOven | null {
     sentences: sentencesOf(words).map(readSentence),
   }));
   if (dish.recipe.steps.some((step) => speaksOf(step.passage.text, 'cold-start'))) return null;
+  // "Heat the oven before you start" may stand anywhere.
+  if (
+    steps.some((step) => step.sentences.some((each) => each.heats && says(each.sentence.keys, 'beforehand')))
+  )
+    return null;
   for (const { step, sentences } of steps) {
     if (sentences.some((sentence) => sentence.heats || sentence.hot)) return null;
     const need = needIn(dish, step, sentences, named);

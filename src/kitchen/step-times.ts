@@ -67,7 +67,8 @@ function timeAt(
   const keys = words.keys.slice(from, to);
   const technique = verbBefore(words, next, from);
   // "When the fruit has been cooking for 3 hours" tells of an earlier step once more.
-  const retold = technique !== null && words.keys.slice(from, next).some((key) => isWord(key, 'looking-back'));
+  const retold =
+    technique !== null && words.keys.slice(from, next).some((key) => isWord(key, 'looking-back'));
   if (retold && isGerund(words, next, from)) return null;
   if (says(keys, 'maybe') || isPart(words, next, from, to, technique)) return null;
   if (isAlternative(words.items, earlier, index)) return null;
@@ -98,7 +99,8 @@ function verbBefore(words: Words, next: number, from: number): Technique | null 
 
 /** Whether the verb nearest to the time is an -ing form. */
 function isGerund(words: Words, next: number, from: number): boolean {
-  for (let at = next - 1; at >= from; at--) if (verbAt(words, at) !== null) return words.keys[at]!.endsWith('ing');
+  for (let at = next - 1; at >= from; at--)
+    if (verbAt(words, at) !== null) return words.keys[at]!.endsWith('ing');
   return false;
 }
 

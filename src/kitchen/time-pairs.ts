@@ -52,9 +52,10 @@ function sums(dish: Dish, times: StatedTimes, steps: readonly StepTime[]): TimeP
   if (!total.span.open) {
     const short = isLonger(together(working).low, total.span.high, 'sum');
     const shortOfRest = isLonger(together(all).low, total.span.high, 'sum');
-    // A wait may run beside the cooking, so a total that only misses it is the author's to explain.
-    pair('sum', !short && !shortOfRest, short, short ? working : all);
-    if (short || shortOfRest) return found;
+    // A short wait may have been counted with the preparing; a longer one than that cannot.
+    const apart = together(rest).low.gt(together(prep).high);
+    pair('sum', !shortOfRest, short || apart, short ? working : all);
+    if (shortOfRest) return found;
   }
   const known = prep.length > 0 && cook.length > 0 && active === null && !together(all).open;
   if (!known || waitsUntold(dish)) return found;
@@ -165,7 +166,7 @@ function kept(promise: Promised, times: StatedTimes, steps: readonly StepTime[],
       {
         compares: 'promise',
         agree,
-        certain: times.total !== null,
+        certain: !reckoned.open,
         marked,
         stated: promise.span,
         parts: stated.map(partOf),
@@ -177,11 +178,15 @@ function kept(promise: Promised, times: StatedTimes, steps: readonly StepTime[],
   if (row.length === 0) return [];
   const reckoned = { low: sumOf(row, 'low'), high: sumOf(row, 'high') };
   const agree = !isLonger(reckoned.low, promise.span.high, 'promise');
+  // Steps may go on side by side, but no step is shorter than itself.
+  const certain = row.some(
+    (time) => time.kind === 'heat' && isLonger(time.low, promise.span.high, 'promise'),
+  );
   return [
     {
       compares: 'promise',
       agree,
-      certain: false,
+      certain,
       marked,
       stated: promise.span,
       parts: row.map((time) => stepPart(dish, time)),

@@ -75,6 +75,7 @@ export type HeatWordClass =
   | 'oven-resting'
   | 'stove-heat'
   | 'frying'
+  | 'beforehand'
   | 'looking-back'
   | 'before-oven'
   | 'already-hot'
