@@ -67,7 +67,7 @@ function messageOf(item: Temperature, text: string): string {
   const other: Temperature = { ...item, scale: item.scale === 'celsius' ? 'fahrenheit' : 'celsius' };
   const figures = item.scale === null ? null : heatOn(item, other, 'exactly');
   const reckoned = figures === null ? '' : ` is ${heatText(figures, other)}`;
-  return `${text}${reckoned === '' ? ' is' : `${reckoned},`} hotter than a home oven goes, which ends near ${heatText([boundOn(item, 'hottest')], item)}.`;
+  return `${text}${reckoned === '' ? ' is' : `${reckoned},`} hotter than home ovens go; they end near ${heatText([boundOn(item, 'hottest')], item)}.`;
 }
 
 /** The same number in Fahrenheit, and what that is in Celsius; null where it is no oven's in Fahrenheit either. */
