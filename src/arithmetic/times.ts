@@ -7,10 +7,10 @@ export type TimesCompared = (typeof larder.timeTolerances)[number]['compares'];
 
 /** Whether the longer of two times in seconds is longer by more than the table allows. */
 export function isLonger(one: Fraction, other: Fraction, compared: TimesCompared): boolean {
-  const row = larder.timeTolerances.find((each) => each.compares === compared)!;
-  const least = new Fraction(SECONDS_PER_MINUTE).mul(row.minutes);
-  const share = one.mul(row.share);
-  return one.sub(other).gt(least.gt(share) ? least : share);
+  if (one.lte(other)) return false;
+  const { least, share } = tolerances.get(compared)!;
+  const gap = one.sub(other);
+  return gap.gt(least) && gap.gt(one.mul(share));
 }
 
 /** "1 hour 20 minutes", "40 to 60 minutes". */
@@ -23,6 +23,14 @@ export function timeText(low: Fraction, high: Fraction = low): string {
 }
 
 const SECONDS_PER_MINUTE = 60;
+
+/** The table's rows: seconds, and the share of the longer one. */
+const tolerances = new Map(
+  larder.timeTolerances.map((row) => [
+    row.compares,
+    { least: new Fraction(row.minutes).mul(SECONDS_PER_MINUTE), share: new Fraction(row.share) },
+  ]),
+);
 const MINUTES_PER_HOUR = 60;
 /** From here on hours say more than minutes: nobody counts 90 minutes as one and a half hours, and 2 hours as 120 minutes. */
 const LEAST_MINUTES_IN_HOURS = 60;

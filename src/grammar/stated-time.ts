@@ -12,15 +12,12 @@ export interface TimeSpan {
 }
 
 /** The time that a value states; null where it states none, or one for each of several things ("5 minutes a day"). */
-export function readTime(text: string): TimeSpan | null {
-  const trimmed = text.trim();
-  const coded = ISO_DURATION.exec(trimmed);
-  if (coded !== null) {
-    const [, days = '0', hours = '0', min = '0'] = coded;
-    const seconds = times('day', days).add(times('hour', hours)).add(times('minute', min));
-    return seconds.equals(0) ? null : { low: seconds, high: seconds, open: false };
-  }
-  return ofItems(readText(trimmed));
+export function readTime(text: string, items: readonly Item[] = readText(text)): TimeSpan | null {
+  const coded = text.includes('P') ? ISO_DURATION.exec(text.trim()) : null;
+  if (coded === null) return ofItems(items);
+  const [, days = '0', hours = '0', min = '0'] = coded;
+  const seconds = times('day', days).add(times('hour', hours)).add(times('minute', min));
+  return seconds.equals(0) ? null : { low: seconds, high: seconds, open: false };
 }
 
 function ofItems(items: readonly Item[]): TimeSpan | null {

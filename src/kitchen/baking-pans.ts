@@ -19,13 +19,12 @@ export interface UnsizedPan {
 /** The tin of a bake that takes its tin's shape, where the recipe gives no size for any; null where all is well. */
 export function unsizedPanOf(dish: Dish): UnsizedPan | null {
   const { title } = dish.recipe;
-  const bake = dish.heatings.find(({ technique }) => technique.name === 'bake');
-  const usesOven = bake !== undefined || dish.steps.some(({ words }) => says(words.keys, 'oven-word'));
-  if (!usesOven || title === null) return null;
-  if (speaksOf(title.text, 'mash-pie')) return null;
-  const batter = dish.steps.some(({ words }) => words.keys.includes('batter'));
+  if (title === null || speaksOf(title.text, 'mash-pie')) return null;
   const named = speaksOf(title.text, 'bake-good');
-  if (!named && !batter && !dish.steps.some(({ words }) => says(words.keys, 'raw-bake'))) return null;
+  if (!named && !dish.steps.some(({ words }) => says(words.keys, 'raw-bake'))) return null;
+  const bake = dish.heatings.find(({ technique }) => technique.name === 'bake');
+  if (bake === undefined && !dish.steps.some(({ words }) => says(words.keys, 'oven-word'))) return null;
+  const batter = dish.steps.some(({ words }) => words.keys.includes('batter'));
   const shaped = (named || batter) && !speaksOf(title.text, 'loose-bake');
   const found = panIn(dish, shaped);
   if (found === null || givesSize(dish)) return null;

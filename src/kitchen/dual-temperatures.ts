@@ -30,15 +30,22 @@ export function dualTemperaturesOf(dish: Dish): DualTemperature[] {
 }
 
 function pairsOf(passage: Passage, item: Temperature, difference: boolean): DualTemperature[] {
+  const [second, ...others] = item.equals;
+  if (second !== undefined && others.length === 0) {
+    const nearness = compareHeat(item, second, difference);
+    if (nearness === null) return [];
+    return [{ passage, kept: item, other: second, nearness, difference, borneOut: nearness === 'right' }];
+  }
   const statements = [item, ...item.equals];
   const agrees = (one: Temperature): boolean =>
     statements.some((other) => other !== one && compareHeat(one, other, difference) === 'right');
-  // Of three the one that stands alone is out; of two the first is kept, since the recipe was written in it.
-  const kept = statements.find(agrees) ?? item;
+  // Of three the one that stands alone is out; where none agree the first is kept, since the recipe was written in it.
+  const agreeing = statements.find(agrees);
+  const kept = agreeing ?? item;
   return statements.flatMap((other) => {
     const nearness = other === kept ? null : compareHeat(kept, other, difference);
     if (nearness === null) return [];
-    return [{ passage, kept, other, nearness, difference, borneOut: agrees(kept) }];
+    return [{ passage, kept, other, nearness, difference, borneOut: agreeing !== undefined }];
   });
 }
 

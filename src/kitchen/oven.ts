@@ -2,7 +2,8 @@
 
 import type { Recipe } from '../anatomy/types.js';
 import { isOvenHeat } from '../arithmetic/oven.js';
-import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
+import { isWord, phraseAt, speaksOf, wordsOfClass } from '../larder/kitchen-words.js';
+import { fold } from '../larder/names.js';
 import { minutes } from './minutes.js';
 import { type Sentence, says, sentencesOf } from './sentences.js';
 import type { Dish, Heating } from './types.js';
@@ -34,7 +35,7 @@ export function coldOvenOf(dish: Dish): ColdOven | null {
     step: step.index,
     sentences: sentencesOf(words).map(readSentence),
   }));
-  if (dish.recipe.steps.some((step) => speaksOf(step.passage.text, 'cold-start'))) return null;
+  if (dish.steps.some(({ words }) => says(words.keys, 'cold-start'))) return null;
   // "Heat the oven before you start" may stand anywhere.
   if (
     steps.some((step) => step.sentences.some((each) => each.heats && says(each.sentence.keys, 'beforehand')))
@@ -62,6 +63,8 @@ interface ReadSentence {
 
 function readSentence(sentence: Sentence): ReadSentence {
   const { keys, items } = sentence;
+  // Most sentences have nothing to do with the oven, and one look tells.
+  if (!keys.some((key) => AROUND_OVENS.has(key))) return { sentence, oven: null, heats: false, hot: false };
   const oven = ovenAt(keys);
   const degrees = items.some((item) => item.kind === 'temperature' && isOvenHeat(item));
   // "Bake in the preheated oven" leaves it to another step to heat it.
@@ -78,6 +81,13 @@ function readSentence(sentence: Sentence): ReadSentence {
   const named = oven !== null && oven > 0 && isWord(keys[oven - 1], 'oven-hot');
   return { sentence, oven, heats, hot: named || heats || (degrees && (oven !== null || ordered)) };
 }
+
+/** The first words of all that names an oven, heats it or bakes in it. */
+const AROUND_OVENS: ReadonlySet<string> = new Set(
+  (['oven-word', 'oven-verb', 'preheating'] as const).flatMap((is) =>
+    wordsOfClass(is).map((word) => fold(word.split(' ')[0]!)),
+  ),
+);
 
 /** Whether "preheated" begins at word `at` and leads right to the oven. */
 function endsBefore(keys: readonly string[], at: number, oven: number): boolean {
@@ -179,13 +189,9 @@ function isAside(words: Words, at: number): boolean {
 
 /** Whether the recipe's baking is an air fryer's, a grill's, a bread machine's. */
 function bakesElsewhere(dish: Dish): boolean {
-  const { title, equipment, steps, headnote } = dish.recipe;
-  const texts = [
-    ...(title === null ? [] : [title]),
-    ...equipment,
-    ...headnote,
-    ...steps.map((step) => step.passage),
-  ];
+  if (dish.steps.some(({ words }) => says(words.keys, 'other-baker'))) return true;
+  const { title, equipment, headnote } = dish.recipe;
+  const texts = [...(title === null ? [] : [title]), ...equipment, ...headnote];
   return texts.some(({ text }) => speaksOf(text, 'other-baker'));
 }
 

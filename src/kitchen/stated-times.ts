@@ -22,8 +22,9 @@ export interface StatedTimes {
 
 /** What the recipe states; a time that cannot be read is left out. */
 export function statedTimesOf(dish: Dish): StatedTimes {
+  const parts = dish.parts.filter(({ part }) => part === 'time');
   const read = dish.recipe.times.flatMap((stated) => {
-    const span = readTime(stated.value.text);
+    const span = readTime(stated.value.text, parts.find(({ passage }) => passage === stated.value)?.items);
     return span === null ? [] : [{ stated, span }];
   });
   const active = read.find((time) => isActive(time.stated)) ?? null;

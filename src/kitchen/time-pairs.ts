@@ -6,16 +6,22 @@ import { minutes } from './minutes.js';
 import { type ReadTime, type StatedTimes, statedTimesOf, together } from './stated-times.js';
 import { type StepTime, stepTimesOf, waitsUntold } from './step-times.js';
 import { stepPart, type TimePair, type TimesTold } from './time-pair.js';
-import { type Promised, promisesOf, retellingsOf } from './told-times.js';
+import { mayTellTimes, type Promised, promisesOf, retellingsOf } from './told-times.js';
 import type { Dish } from './types.js';
 
 /** Every comparison that the recipe allows, in the order above. */
 export function timePairsOf(dish: Dish): TimePair[] {
+  if (!tellsTimes(dish)) return [];
   const times = statedTimesOf(dish);
   const steps = stepTimesOf(dish);
   const found = [...sums(dish, times, steps), ...againstSteps(times, steps, dish)];
   for (const promise of promisesOf(dish)) found.push(...kept(promise, times, steps, dish));
   return [...found, ...retellingsOf(dish, steps)];
+}
+
+/** Whether anything outside of the method tells a time: else there is nothing to compare. */
+function tellsTimes(dish: Dish): boolean {
+  return dish.recipe.times.length > 0 || mayTellTimes(dish.recipe);
 }
 
 const partOf = ({ stated, span }: ReadTime): TimePair['parts'][number] => ({

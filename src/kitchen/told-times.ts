@@ -1,5 +1,6 @@
 /** Finds times that a title, headnote or note tells of the recipe: promises of how long it takes, and steps timed once more. */
 import type Fraction from 'fraction.js';
+import type { Recipe } from '../anatomy/types.js';
 import { isLonger } from '../arithmetic/times.js';
 import type { TimeSpan } from '../grammar/stated-time.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
@@ -19,6 +20,13 @@ export interface Promised {
   readonly start: number;
   readonly end: number;
   readonly span: TimeSpan;
+}
+
+/** Whether title, headnote or notes have a length of time in them. */
+export function mayTellTimes({ title, headnote, notes }: Recipe): boolean {
+  return (
+    (title !== null && TIME.test(title.text)) || [...headnote, ...notes].some(({ text }) => TIME.test(text))
+  );
 }
 
 /** What title and headnote promise: "30-Minute Soup", "on the table in half an hour". */
