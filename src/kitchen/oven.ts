@@ -71,12 +71,10 @@ function readSentence(sentence: Sentence): ReadSentence {
   const granted = oven !== null && keys.some((_, at) => endsBefore(keys, at, oven));
   const preheats = says(keys, 'preheating') && !granted;
   const elsewhere = oven === null && (says(keys, 'other-heat') || says(keys, 'pan-heat'));
-  const heats =
-    (preheats && !elsewhere) ||
-    (oven !== null &&
-      keys
-        .slice(Math.max(0, oven - WORDS_BEFORE_OVEN), oven)
-        .some((_, at, near) => phraseAt(near, at, 'oven-heating') !== null));
+  const near = oven === null ? [] : keys.slice(Math.max(0, oven - WORDS_BEFORE_OVEN), oven);
+  // "Set in the oven" puts the food there; "set the oven" heats it.
+  const heated = entersOven(near, near.length) < 0 && says(near, 'oven-heating');
+  const heats = (preheats && !elsewhere) || heated;
   const ordered = keys.some((key) => isWord(key, 'oven-verb'));
   const named = oven !== null && oven > 0 && isWord(keys[oven - 1], 'oven-hot');
   return { sentence, oven, heats, hot: named || heats || (degrees && (oven !== null || ordered)) };
