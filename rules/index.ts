@@ -1,6 +1,11 @@
 /** All rules, by topic and name. A test compares this list with the folder's files. */
 import { donenessCueAbsent } from './doneness/doneness-cue-absent.js';
+import { dualTemperatureDisagreement } from './heat/dual-temperature-disagreement.js';
+import { ovenTooHot } from './heat/oven-too-hot.js';
+import { ovenUnheated } from './heat/oven-unheated.js';
+import { panSizeAbsent } from './heat/pan-size-absent.js';
 import { scaleAbsent } from './heat/scale-absent.js';
+import { timeDisagreement } from './heat/time-disagreement.js';
 import { amountDisagreement } from './listing/amount-disagreement.js';
 import { amountLeftover } from './listing/amount-leftover.js';
 import { amountOverrun } from './listing/amount-overrun.js';
@@ -26,7 +31,12 @@ import { yieldAbsent } from './structure/yield-absent.js';
 
 export const rules: readonly Rule[] = [
   donenessCueAbsent,
+  dualTemperatureDisagreement,
+  ovenTooHot,
+  ovenUnheated,
+  panSizeAbsent,
   scaleAbsent,
+  timeDisagreement,
   amountDisagreement,
   amountLeftover,
   amountOverrun,

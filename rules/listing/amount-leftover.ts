@@ -33,7 +33,7 @@ export const amountLeftover: RecipeRule = {
     },
     {
       title: 'two halves are a whole',
-      text: '# Layered Potatoes\n\nServes 4\n\n- 2 pounds potatoes, sliced, divided\n- 2 cups cream, divided\n\n1. Lay half of the potatoes in a dish and pour over half of the cream.\n2. Lay the other half of the potatoes on top, pour over the rest of the cream, and bake until tender.\n',
+      text: '# Layered Potatoes\n\nServes 4\n\n- 2 pounds potatoes, sliced, divided\n- 2 cups cream, divided\n\n1. Lay half of the potatoes in a dish and pour over half of the cream.\n2. Lay the other half of the potatoes on top, pour over the rest of the cream, and bake at 400°F until tender.\n',
       marks: [],
     },
   ],

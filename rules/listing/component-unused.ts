@@ -22,7 +22,7 @@ export const componentUnused: RecipeRule = {
     },
     {
       title: 'a topping of which no step speaks',
-      text: '# Apple Bake\n\nServes 4\n\n- 4 apples, sliced\n- 2 tablespoons honey\n\n### Crumble topping\n\n- 1 cup oats\n- 4 tablespoons butter\n\n1. Toss the apples with the honey.\n2. Bake until golden.\n',
+      text: '# Apple Bake\n\nServes 4\n\n- 4 apples, sliced\n- 2 tablespoons honey\n\n### Crumble topping\n\n- 1 cup oats\n- 4 tablespoons butter\n\n1. Toss the apples with the honey.\n2. Bake at 400°F until golden.\n',
       marks: ['Crumble topping'],
     },
     {

@@ -29,7 +29,7 @@ export const dividedIdle: RecipeRule = {
     },
     {
       title: 'divided among other ingredients',
-      text: '# Plain Scones\n\nMakes 6\n\n- 2 cups flour\n- 1 tablespoon baking powder\n- 3 tablespoons sugar, divided\n- 1 cup heavy cream\n\n1. Whisk the dry ingredients together, stir in the cream, and cut into rounds.\n2. Sprinkle with sugar, and bake until golden, 15 minutes.\n',
+      text: '# Plain Scones\n\nMakes 6\n\n- 2 cups flour\n- 1 tablespoon baking powder\n- 3 tablespoons sugar, divided\n- 1 cup heavy cream\n\n1. Whisk the dry ingredients together, stir in the cream, and cut into rounds.\n2. Sprinkle with sugar, and bake at 400°F until golden, 15 minutes.\n',
       marks: [],
     },
   ],

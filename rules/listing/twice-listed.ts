@@ -17,7 +17,7 @@ export const twiceListed: RecipeRule = {
   examples: [
     {
       title: 'butter at the head and at the foot of a list',
-      text: '# Crumble\n\nServes 4\n\n- 2 tablespoons butter\n- 4 apples, sliced\n- 1 cup oats\n- 3 tablespoons butter\n\n1. Melt the butter, toss it with the apples and the oats, and bake until golden.\n',
+      text: '# Crumble\n\nServes 4\n\n- 2 tablespoons butter\n- 4 apples, sliced\n- 1 cup oats\n- 3 tablespoons butter\n\n1. Melt the butter, toss it with the apples and the oats, and bake at 400°F until golden.\n',
       marks: ['3 tablespoons butter'],
     },
     {
@@ -27,12 +27,12 @@ export const twiceListed: RecipeRule = {
     },
     {
       title: 'two components with a list each',
-      text: '# Crumble\n\nServes 4\n\n- 4 apples, sliced\n- 2 tablespoons butter\n\n### For the topping\n\n- 1 cup oats\n- 3 tablespoons butter\n\n1. Toss the apples with the melted butter.\n2. Rub the topping of oats and butter together, scatter it over, and bake until golden.\n',
+      text: '# Crumble\n\nServes 4\n\n- 4 apples, sliced\n- 2 tablespoons butter\n\n### For the topping\n\n- 1 cup oats\n- 3 tablespoons butter\n\n1. Toss the apples with the melted butter.\n2. Rub the topping of oats and butter together, scatter it over, and bake at 400°F until golden.\n',
       marks: [],
     },
     {
       title: 'the second one says what it is for',
-      text: '# Seed Rolls\n\nMakes 8\n\n- 3 cups flour\n- 1 egg\n- 1 cup warm milk\n- 1 egg, for the glaze\n\n1. Knead the flour, the egg and the milk, and shape rolls.\n2. Glaze with the other egg, and bake until golden.\n',
+      text: '# Seed Rolls\n\nMakes 8\n\n- 3 cups flour\n- 1 egg\n- 1 cup warm milk\n- 1 egg, for the glaze\n\n1. Knead the flour, the egg and the milk, and shape rolls.\n2. Glaze with the other egg, and bake at 400°F until golden.\n',
       marks: [],
     },
   ],

@@ -35,12 +35,12 @@ export const unlistedIngredient: RecipeRule = {
     },
     {
       title: 'butter named by the verb is a use of the listed butter',
-      text: '# Crumble\n\nServes 4\n\n- 4 apples, sliced\n- 2 tablespoons butter\n- 1 cup oats\n\n1. Butter a dish, add the apples, top with the oats, and bake until golden, 30 minutes.\n',
+      text: '# Crumble\n\nServes 4\n\n- 4 apples, sliced\n- 2 tablespoons butter\n- 1 cup oats\n\n1. Butter a 9-inch dish, add the apples, top with the oats, and bake at 350°F until golden, 30 minutes.\n',
       marks: [],
     },
     {
       title: 'a walnut that only tells a size, and lemon juice from the listed lemon',
-      text: '# Almond Drops\n\nMakes 12\n\n- 2 cups ground almonds\n- 1 lemon\n- 1 egg\n\n1. Mix the almonds, the lemon juice and the egg white.\n2. Roll pieces the size of a walnut, and bake until golden, 12 minutes.\n',
+      text: '# Almond Drops\n\nMakes 12\n\n- 2 cups ground almonds\n- 1 lemon\n- 1 egg\n\n1. Mix the almonds, the lemon juice and the egg white.\n2. Roll pieces the size of a walnut, and bake at 350°F until golden, 12 minutes.\n',
       marks: [],
     },
     {

@@ -21,7 +21,7 @@ export const unusedIngredient: RecipeRule = {
   examples: [
     {
       title: 'nutmeg that no step takes up',
-      text: '# Custard Toast\n\nServes 2\n\n- 2 slices bread\n- 1 egg\n- 1/2 cup milk\n- 1/4 teaspoon grated nutmeg\n\n1. Beat the egg with the milk, soak the bread in it, and bake until golden, 15 minutes.\n',
+      text: '# Custard Toast\n\nServes 2\n\n- 2 slices bread\n- 1 egg\n- 1/2 cup milk\n- 1/4 teaspoon grated nutmeg\n\n1. Beat the egg with the milk, soak the bread in it, and bake at 350°F until golden, 15 minutes.\n',
       marks: ['nutmeg'],
     },
     {
@@ -36,7 +36,7 @@ export const unusedIngredient: RecipeRule = {
     },
     {
       title: 'a group of the method takes up its members',
-      text: '# Plain Scones\n\nMakes 6\n\n- 2 cups all-purpose flour\n- 1 tablespoon baking powder\n- 1/2 teaspoon salt\n- 1 cup heavy cream\n\n1. Whisk the dry ingredients together, stir in the cream, cut into rounds, and bake until golden, 15 minutes.\n',
+      text: '# Plain Scones\n\nMakes 6\n\n- 2 cups all-purpose flour\n- 1 tablespoon baking powder\n- 1/2 teaspoon salt\n- 1 cup heavy cream\n\n1. Whisk the dry ingredients together, stir in the cream, cut into rounds, and bake at 400°F until golden, 15 minutes.\n',
       marks: [],
     },
     {

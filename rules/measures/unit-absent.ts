@@ -18,7 +18,7 @@ export const unitAbsent: RecipeRule = {
     },
     {
       title: 'butter by the hundred',
-      text: '# Shortbread\n\nMakes 12\n\n- 250 butter\n- 300 g flour\n- 100 g sugar\n\n1. Cream the butter and sugar, work in the flour, and bake until golden, 30 minutes.\n',
+      text: '# Shortbread\n\nMakes 12\n\n- 250 butter\n- 300 g flour\n- 100 g sugar\n\n1. Cream the butter and sugar, work in the flour, and bake at 325°F until golden, 30 minutes.\n',
       marks: ['250'],
     },
     {

@@ -1,5 +1,6 @@
 /** Knows the scales of heat: Celsius and Fahrenheit exactly, and the marks of a gas oven by their table. */
 import Fraction from 'fraction.js';
+import { larder } from '../larder/load.js';
 
 /** SP 811, appendix B.8: t/°F = 1.8 t/°C + 32. */
 export function celsiusToFahrenheit(celsius: Fraction): Fraction {
@@ -15,35 +16,21 @@ export function fahrenheitToCelsius(fahrenheit: Fraction): Fraction {
 export interface GasMark {
   readonly mark: Fraction;
   readonly fahrenheit: Fraction;
+  /** The usual figure. */
   readonly celsius: Fraction;
+  /** All figures that books print, the usual one first. */
+  readonly celsiusFigures: readonly Fraction[];
 }
 
-/**
- * The usual table of British cookbooks, from memory: each mark is 25°F, and Celsius is rounded to the ten that a dial shows.
- * Books differ by one step of 10°C at marks ½, 3 and 5, so a comparison has to allow that much.
- */
-export const gasMarks: readonly GasMark[] = (
-  [
-    ['1/4', 225, 110],
-    ['1/2', 250, 120],
-    ['1', 275, 140],
-    ['2', 300, 150],
-    ['3', 325, 160],
-    ['4', 350, 180],
-    ['5', 375, 190],
-    ['6', 400, 200],
-    ['7', 425, 220],
-    ['8', 450, 230],
-    ['9', 475, 240],
-  ] as const
-).map(([mark, fahrenheit, celsius]) => ({
-  mark: new Fraction(mark),
-  fahrenheit: new Fraction(fahrenheit),
-  celsius: new Fraction(celsius),
-}));
-
-/** How much lower a fan oven is set, in degrees Celsius (common practice; maker's booklets say 10 to 25). */
-export const fanDropCelsius = new Fraction(20);
+export const gasMarks: readonly GasMark[] = larder.ovenScale.map((row) => {
+  const celsiusFigures = row.celsius.map((celsius) => new Fraction(celsius));
+  return {
+    mark: new Fraction(row.mark),
+    fahrenheit: new Fraction(row.fahrenheit),
+    celsius: celsiusFigures[0]!,
+    celsiusFigures,
+  };
+});
 
 /** The row of a gas mark, or null when ovens have no such mark. */
 export function gasMark(mark: Fraction): GasMark | null {

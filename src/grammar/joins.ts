@@ -76,6 +76,8 @@ const MOST_PACKS = 60;
 const MOST_SPREAD = 4;
 /** No oven or pan of ours is given in a number below this in Fahrenheit and above it in Celsius. */
 const HOTTEST_CELSIUS = 260;
+/** A smaller number beside a temperature is a mark or a fraction: "6/180°". */
+const COOLEST_BESIDE = 30;
 /** Sides of a tin without a unit: inches up to here, centimetres above. */
 const LONGEST_SIDE_INCHES = 20;
 const SHORTEST_SIDE = 4;
@@ -116,7 +118,7 @@ function joinCount(left: Draft, item: Count, how: Connector, right: Draft): Quan
     return next.kind === 'count' ? guessedSides(item, next) : null;
   }
   if (how === 'slash') {
-    if (next.kind !== 'temperature') return null;
+    if (next.kind !== 'temperature' || amount.low.lt(COOLEST_BESIDE)) return null;
     const scale = scaleBeside(amount, next);
     return {
       ...next,

@@ -186,6 +186,8 @@ const LONGEST_QUOTED_INCHES = 40;
 /** "3/2" and "9/4" are written, "90/10" is no fraction. */
 const COARSEST_PARTS = 8;
 const MOST_WHOLES = 4;
+/** Nothing is cut into a hundred parts: "gas 4/160°C" is a mark and a temperature. */
+const FINEST_PARTS = 99;
 const LONGEST_NUMBER_DIGITS = 9;
 const MOST_WORDS_KEPT = 20_000;
 const entries = new Map<string, Entry>();
@@ -261,7 +263,8 @@ function fractionAt(text: string, raw: readonly KitchenToken[], at: number): Fra
     return null;
   if (after?.tokenType === t.Slash && startsNumber(raw[at + 4])) return null;
   const [numerator, denominator] = [Number(above.image), Number(below.image)];
-  if (denominator === 0 || numerator === 0 || above.image.length > 4 || below.image.length > 4) return null;
+  if (denominator === 0 || numerator === 0 || denominator > FINEST_PARTS || above.image.length > 4)
+    return null;
   if (numerator >= denominator && (denominator > COARSEST_PARTS || numerator > denominator * MOST_WHOLES))
     return null;
   return new Fraction(numerator, denominator);

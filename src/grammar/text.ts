@@ -6,6 +6,7 @@ import { type Draft, measure } from './drafts.js';
 import { isFigure, isWord } from './lexer.js';
 import { isDraft, type Part } from './quantities.js';
 import { partsOfText } from './runs.js';
+import { settleTemperatures } from './temperatures.js';
 import type { KitchenToken } from './tokens.js';
 import * as t from './tokens.js';
 import type { Count, Item } from './types.js';
@@ -21,7 +22,7 @@ export function readText(text: string): Item[] {
     else if (part.item.kind === 'count') pushCount(items, part, part.item, parts, at);
     else items.push(part.item);
   }
-  return items;
+  return settleTemperatures(text, items);
 }
 
 /** Adds a token as a word or a punctuation mark. */

@@ -58,7 +58,56 @@ export type KitchenWordClass =
   | 'opaque-cue'
   | 'each-word'
   | 'ready-state'
-  | 'whole-step';
+  | 'whole-step'
+  | HeatWordClass;
+
+/** The classes of heat-words.yaml, explained at its head. */
+export type HeatWordClass =
+  | 'hotter-or-cooler'
+  | 'by-so-much'
+  | 'oven-word'
+  | 'no-oven'
+  | 'oven-gear'
+  | 'oven-heating'
+  | 'oven-hot'
+  | 'preheating'
+  | 'cold-start'
+  | 'other-heat'
+  | 'pan-heat'
+  | 'other-baker'
+  | 'hotter-oven'
+  | 'told-elsewhere'
+  | 'not-yet'
+  | 'oven-resting'
+  | 'stove-heat'
+  | 'frying'
+  | 'beforehand'
+  | 'looking-back'
+  | 'before-oven'
+  | 'already-hot'
+  | 'made-ready'
+  | 'stove-verb'
+  | 'mash-pie'
+  | 'sized-vessel'
+  | 'bare-vessel'
+  | 'sizeless-vessel'
+  | 'bake-good'
+  | 'raw-bake'
+  | 'loose-bake'
+  | 'holds-bake'
+  | 'any-size'
+  | 'variant'
+  | 'oven-verb'
+  | 'choice'
+  | 'passive'
+  | 'part-time'
+  | 'time-left-over'
+  | 'meanwhile'
+  | 'maybe'
+  | 'active-time'
+  | 'promise'
+  | 'promised-part'
+  | 'promised-dish';
 
 export interface PhraseMatch {
   /** How many words it takes. */
@@ -68,20 +117,23 @@ export interface PhraseMatch {
 }
 
 interface Entry {
-  readonly is: string;
   readonly words: readonly string[];
   readonly means: string | null;
 }
 
-/** By first word: the phrases of all classes, longest first. Most words of a text open none, and are done with one look. */
-const byFirst = new Map<string, Entry[]>();
+/** By class and first word: its phrases, longest first. Most words of a text open none, and are done with two looks. */
+const byClass = new Map<string, Map<string, Entry[]>>();
+/** By class: its single words. */
+const singles = new Map<string, Set<string>>();
 
 for (const row of larder.kitchenWords) {
   const words = row.word.split(/[\s-]+/).map(fold);
-  const same = byFirst.get(words[0]!) ?? [];
-  same.push({ is: row.is, words, means: row.means ?? null });
+  const phrases = byClass.get(row.is) ?? new Map<string, Entry[]>();
+  const same = phrases.get(words[0]!) ?? [];
+  same.push({ words, means: row.means ?? null });
   same.sort((a, b) => b.words.length - a.words.length);
-  byFirst.set(words[0]!, same);
+  byClass.set(row.is, phrases.set(words[0]!, same));
+  if (words.length === 1) singles.set(row.is, (singles.get(row.is) ?? new Set()).add(words[0]!));
 }
 
 /** The longest phrase of that class that begins at `words[at]` and ends before `end` (folded keys). */
@@ -91,10 +143,10 @@ export function phraseAt(
   is: KitchenWordClass,
   end = words.length,
 ): PhraseMatch | null {
-  const entries = at < end ? byFirst.get(words[at]!) : undefined;
+  const entries = at < end ? byClass.get(is)?.get(words[at]!) : undefined;
   if (entries === undefined) return null;
   for (const entry of entries) {
-    if (entry.is !== is || at + entry.words.length > end) continue;
+    if (at + entry.words.length > end) continue;
     if (entry.words.every((word, index) => words[at + index] === word))
       return { length: entry.words.length, means: entry.means };
   }
@@ -103,8 +155,7 @@ export function phraseAt(
 
 /** Whether a single folded word is of that class. */
 export function isWord(word: string | undefined, is: KitchenWordClass): boolean {
-  const entries = word === undefined ? undefined : byFirst.get(word);
-  return entries?.some((entry) => entry.is === is && entry.words.length === 1) ?? false;
+  return word !== undefined && (singles.get(is)?.has(word) ?? false);
 }
 
 /** Whether a text holds any word or phrase of a class; hyphens part words. */

@@ -20,8 +20,12 @@ export function readTables(folder: URL): Tables {
     techniques: rows('techniques.yaml'),
     vessels: rows('vessels.yaml'),
     lexicon: rows('lexicon.yaml'),
-    kitchenWords: rows('kitchen-words.yaml'),
+    kitchenWords: [...rows('kitchen-words.yaml'), ...rows('heat-words.yaml')],
     safeTemperatures: rows('safe-temperatures.yaml'),
+    ovenScale: rows('oven-scale.yaml'),
+    ovenLimits: rows('oven-limits.yaml'),
+    heatTolerances: rows('heat-tolerances.yaml'),
+    timeTolerances: rows('time-tolerances.yaml'),
     headings: rows('headings.yaml'),
   });
   if (!result.success) {

@@ -140,6 +140,38 @@ export const safeTemperatureRow = z.strictObject({
   source,
 });
 
+export const ovenMarkRow = z.strictObject({
+  /** The mark of a gas oven, as a fraction. */
+  mark: rational,
+  fahrenheit: z.number().int(),
+  /** The usual figure first. */
+  celsius: z.array(z.number().int()).min(1),
+  source,
+});
+
+export const heatToleranceRow = z.strictObject({
+  compares: z.enum(['food', 'oven', 'gas', 'fan', 'difference']),
+  /** Degrees Celsius up to which two statements agree, and beyond which they disagree. */
+  right: z.number().positive(),
+  wrong: z.number().positive(),
+  source,
+});
+
+export const ovenLimitRow = z.strictObject({
+  what: z.enum(['fan-drop', 'coolest', 'hottest']),
+  celsius: z.number().int(),
+  fahrenheit: z.number().int(),
+  source,
+});
+
+export const timeToleranceRow = z.strictObject({
+  compares: z.enum(['sum', 'unexplained', 'steps', 'steps-in-all', 'same-step', 'promise']),
+  minutes: z.number().int().nonnegative(),
+  /** Of the longer of the two. */
+  share: rational,
+  source,
+});
+
 export const headingKinds = [
   'list',
   'method',
@@ -194,6 +226,10 @@ export const tables = z.strictObject({
   lexicon: z.array(lexiconRow),
   kitchenWords: z.array(lexiconRow),
   safeTemperatures: z.array(safeTemperatureRow),
+  ovenScale: z.array(ovenMarkRow),
+  ovenLimits: z.array(ovenLimitRow),
+  heatTolerances: z.array(heatToleranceRow),
+  timeTolerances: z.array(timeToleranceRow),
   headings: z.array(headingRow),
 });
 export type Tables = z.infer<typeof tables>;

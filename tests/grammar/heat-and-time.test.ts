@@ -1,5 +1,6 @@
 /** What the grammar makes of temperatures, durations and lengths. */
 import { describe, expect, test } from 'vitest';
+import { readTime } from '../../src/grammar/stated-time.js';
 import { readText } from '../../src/grammar/text.js';
 import { shown } from './notation.js';
 
@@ -52,7 +53,65 @@ describe('a temperature said on two scales is one', () => {
     '180C/160C fan/gas 4': '[180 celsius = [160 celsius fan] = [4 gas]]',
     '60-70°F / 15-20°C': '[60..70 fahrenheit = [15..20 celsius]]',
     '350/180C': '[350 fahrenheit = [180 celsius]]',
+    '350°F (or 175°C)': '[350 fahrenheit = [175 celsius]]',
+    'a hot oven (425°F; 220°C)': 'a hot oven ( [425 fahrenheit = [220 celsius]] )',
+    'gas 4/160°C fan': '[4 gas = [160 celsius fan]]',
+    '375 degrees (190 C)': '[375 degrees = [190 celsius]]',
   });
+});
+
+describe('the kind of oven is said behind a temperature', () => {
+  reads({
+    '220°C (fan), or gas mark 7': '[220 celsius fan = [7 gas]]',
+    '180°C conventional/160°C fan': '[180 celsius = [160 celsius fan]]',
+    '160°C fan (180°C conventional)': '[160 celsius fan = [180 celsius]]',
+    '180°C, 160°C with fan': '[180 celsius = [160 celsius fan]]',
+    '180°C / 350°F (fan 160°C / 325°F)':
+      '[180 celsius = [350 fahrenheit] = [160 celsius fan] = [325 fahrenheit fan]]',
+  });
+});
+
+describe('a minus with a space before it and none behind is a sign', () => {
+  reads({
+    '0°F (-18°C)': '[0 fahrenheit = [-18 celsius]]',
+    'at −18 °C': 'at [-18 celsius]',
+    '60-70°F': '[60..70 fahrenheit]',
+    '60 - 70°F': '[60..70 fahrenheit]',
+  });
+});
+
+describe('the degrees of a turn are no heat', () => {
+  reads({
+    'Rotate the tray 180 degrees': 'Rotate the tray [180]',
+    'a 90 degree turn': 'a [90] turn',
+    'turn the oven to 180 degrees': 'turn the oven to [180 degrees]',
+  });
+});
+
+test('two temperatures of one scale are two', () => {
+  expect(shown(readText('350°F, then 325°F'))).toBe('[350 fahrenheit] , then [325 fahrenheit]');
+});
+
+describe('a stated time is read with its codes, its minutes and what is left open', () => {
+  const minutes = (text: string): string | null => {
+    const time = readTime(text);
+    if (time === null) return null;
+    const { low, high, open } = time;
+    return [low, high].map((seconds) => seconds.div(60).toString()).join('-') + (open ? '+' : '');
+  };
+  test.each([
+    ['45 min', '45-45'],
+    ['PT1H30M', '90-90'],
+    ['1 hr 20', '80-80'],
+    ['1-2 hours', '60-120'],
+    ['about 40 minutes', '40-40'],
+    ['20 minutes plus chilling', '20-20+'],
+    ['at least 4 hours', '240-240+'],
+    ['1 hour+', '60-60+'],
+    ['5 min/day', null],
+    ['45', null],
+    ['overnight', null],
+  ])('%s', (text, expected) => expect(minutes(text)).toBe(expected));
 });
 
 test('a C after a small number is a cup, after a large one Celsius', () => {
