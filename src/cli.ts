@@ -3,18 +3,21 @@
 import { Chalk, type ChalkInstance, supportsColor } from 'chalk';
 import { Command, CommanderError, Option } from 'commander';
 import { rules } from '../rules/index.js';
-import type { Weight } from '../rules/rule.js';
+import type { Rule, Weight } from '../rules/rule.js';
 import { couldNot, Failure } from './cli/failure.js';
 import { type Gathered, gather } from './cli/files.js';
 import { progress } from './cli/progress.js';
 import { ruleNamed, ruleNames } from './cli/rule-names.js';
 import { writeWhole } from './cli/write-whole.js';
 import { readManuscript } from './reading/read.js';
+import { newSince } from './reading/since.js';
 import type { Reading } from './reading/types.js';
+import { heldBack } from './reports/closing.js';
 import { explainRule, listRules } from './reports/explain.js';
 import { galley } from './reports/galley.js';
 import { json } from './reports/json.js';
 import { plain } from './reports/plain.js';
+import { sarif } from './reports/sarif.js';
 import { showJson } from './reports/show.js';
 import { showText } from './reports/show-text.js';
 import { oneLine } from './reports/text.js';
@@ -28,10 +31,11 @@ const pageColumns = 80;
 const widestColumns = 100;
 
 interface ReadOptions {
-  readonly as: 'galley' | 'plain' | 'json';
+  readonly as: 'galley' | 'plain' | 'json' | 'sarif';
   readonly out?: string;
   readonly stopAt: Weight | 'never';
   readonly only?: string;
+  readonly since?: string;
 }
 
 const program = new Command('tamis')
@@ -55,7 +59,7 @@ program
   .argument('[path...]', 'folders and files; the current folder if left out')
   .addOption(
     new Option('--as <form>', 'how the report is written')
-      .choices(['galley', 'plain', 'json'])
+      .choices(['galley', 'plain', 'json', 'sarif'])
       .default('galley'),
   )
   .option('--out <file>', 'write the report to a file')
@@ -65,6 +69,7 @@ program
       .default('fault'),
   )
   .option('--only <rules>', 'only these rules, with commas between')
+  .option('--since <file>', 'only marks that this earlier json reading does not have')
   .addHelpText(
     'after',
     () => `
@@ -74,6 +79,7 @@ ${helpAfter([
   ['tamis read book/soups leek.md', 'read a folder and a file'],
   ['tamis read --as plain book/', 'one line a mark, for editors and pipes'],
   ['tamis read --as json --out marks.json book/', 'write a report for other programs'],
+  ['tamis read --since marks.json book/', 'hear of new marks only'],
   ['tamis read --only unlisted-ingredient book/', 'run one rule'],
 ])}`,
   )
@@ -106,14 +112,19 @@ program
 
 await main();
 
-function read(paths: string[], options: ReadOptions): void {
+async function read(paths: string[], options: ReadOptions): Promise<void> {
   const only = options.only === undefined ? undefined : ruleNames(options.only, rules);
+  const ran = only === undefined ? rules : rules.filter((rule) => only.includes(rule.name));
+  const known = options.since === undefined ? undefined : await knownSince(options.since, options.out);
   const gathered = open(paths);
   if (gathered.files.length === 0) return;
-  const reading = readAll(gathered, only);
-  const text = report(reading, options);
+  const all = readAll(gathered, only);
+  const reading = known === undefined ? all : newSince(all, known);
+  const text = report(reading, ran, options);
   if (options.out === undefined) process.stdout.write(text);
   else writeWhole(options.out, text, gathered.realPaths);
+  // One line a mark has no line for what is left out.
+  if (options.as === 'plain') for (const sentence of heldBack(reading)) complain(sentence);
   const counted = options.stopAt === 'never' ? [] : weights.slice(0, weights.indexOf(options.stopAt) + 1);
   if (process.exitCode !== couldNot && counted.some((weight) => reading.counts[weight] > 0))
     process.exitCode = 1;
@@ -149,8 +160,15 @@ function readAll(gathered: Gathered, only: readonly string[] | undefined): Readi
   }
 }
 
-function report(reading: Reading, options: ReadOptions): string {
+/** The library that checks the earlier reading is loaded only where there is one: every start would pay for it. */
+async function knownSince(file: string, out: string | undefined): Promise<ReadonlySet<string>> {
+  const since = await import('./cli/since.js');
+  return since.knownSince(file, out);
+}
+
+function report(reading: Reading, ran: readonly Rule[], options: ReadOptions): string {
   if (options.as === 'json') return json(reading);
+  if (options.as === 'sarif') return sarif(reading, ran);
   if (options.as === 'plain') return plain(reading);
   const { color, width } =
     options.out === undefined ? screen() : { color: new Chalk({ level: 0 }), width: pageColumns };

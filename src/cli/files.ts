@@ -152,7 +152,8 @@ function tellingFileSystem(root: string, name: string, troubles: Trouble[]) {
   return { readdirSync, realpathSync };
 }
 
-function reasonOf(error: unknown): { what: string; remedy: string } {
+/** What is the matter, in words, and what to do. */
+export function reasonOf(error: unknown): { what: string; remedy: string } {
   const code = (error as NodeJS.ErrnoException).code ?? String(error);
   return (
     reasons[code] ?? {

@@ -1,0 +1,56 @@
+/** The json and SARIF reports of whole books keep their schemas: the demo's, and the corpus's where it is present. */
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import ajvDraft04 from 'ajv-draft-04';
+import addFormats from 'ajv-formats';
+import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
+import { rules } from '../../rules/index.js';
+import { readManuscript } from '../../src/reading/read.js';
+import { json } from '../../src/reports/json.js';
+import { sarif } from '../../src/reports/sarif.js';
+import { readingReport } from '../../src/reports/schema.js';
+import { sarifTroubles } from './sarif-checks.js';
+
+const project = new URL('../../', import.meta.url);
+const books = [
+  ['the demo', new URL('fixtures/lock-keepers-table/draft/', project)],
+  ['the corpus', new URL('../shared/corpus/public-domain/', project)],
+] as const;
+const sarifSchema = new URL('../shared/data/sarif/sarif-schema-2.1.0.json', project);
+
+const keepsJson = new Ajv2020({ strict: false }).compile(z.toJSONSchema(readingReport));
+
+describe.each(books)('%s', (name, root) => {
+  const missing = !existsSync(root);
+  if (missing) console.warn(`Skipped: ${name} is not beside the project, so its reports were not checked.`);
+  const files = missing
+    ? []
+    : readdirSync(root, { recursive: true, encoding: 'utf8' })
+        .filter((file) => file.endsWith('.md'))
+        .sort()
+        .map((path) => ({ path, text: readFileSync(new URL(encodeURI(path), root), 'utf8') }));
+  const reading = readManuscript(files);
+
+  test.skipIf(missing)('has marks to report', () => {
+    expect(reading.marks.length).toBeGreaterThan(20);
+  });
+  test.skipIf(missing)('keeps the JSON Schema of a reading', () => {
+    keepsJson(JSON.parse(json(reading)));
+    expect(keepsJson.errors).toBeNull();
+  });
+  test.skipIf(missing)('keeps what SARIF asks beyond its schema', () => {
+    const sources = new Map(files.map(({ path, text }) => [path, text]));
+    expect(sarifTroubles(sarif(reading, rules), sources)).toEqual([]);
+  });
+  const unchecked = missing || !existsSync(sarifSchema);
+  if (!missing && unchecked)
+    console.warn('Skipped: the SARIF schema is missing; only our own checks were run.');
+  test.skipIf(unchecked)('keeps the JSON Schema of SARIF', () => {
+    const ajv = new ajvDraft04.default({ strict: false });
+    addFormats.default(ajv);
+    const keeps = ajv.compile(JSON.parse(readFileSync(sarifSchema, 'utf8')));
+    keeps(JSON.parse(sarif(reading, rules)));
+    expect(keeps.errors).toBeNull();
+  });
+});
