@@ -15,6 +15,7 @@ import type { Reading } from './reading/types.js';
 import { heldBack } from './reports/closing.js';
 import { explainRule, listRules } from './reports/explain.js';
 import { galley } from './reports/galley.js';
+import { html } from './reports/html.js';
 import { json } from './reports/json.js';
 import { plain } from './reports/plain.js';
 import { sarif } from './reports/sarif.js';
@@ -31,7 +32,7 @@ const pageColumns = 80;
 const widestColumns = 100;
 
 interface ReadOptions {
-  readonly as: 'galley' | 'plain' | 'json' | 'sarif';
+  readonly as: 'galley' | 'plain' | 'json' | 'sarif' | 'html';
   readonly out?: string;
   readonly stopAt: Weight | 'never';
   readonly only?: string;
@@ -59,7 +60,7 @@ program
   .argument('[path...]', 'folders and files; the current folder if left out')
   .addOption(
     new Option('--as <form>', 'how the report is written')
-      .choices(['galley', 'plain', 'json', 'sarif'])
+      .choices(['galley', 'plain', 'json', 'sarif', 'html'])
       .default('galley'),
   )
   .option('--out <file>', 'write the report to a file')
@@ -168,6 +169,7 @@ async function knownSince(file: string, out: string | undefined): Promise<Readon
 
 function report(reading: Reading, ran: readonly Rule[], options: ReadOptions): string {
   if (options.as === 'json') return json(reading);
+  if (options.as === 'html') return html(reading, ran);
   if (options.as === 'sarif') return sarif(reading, ran);
   if (options.as === 'plain') return plain(reading);
   const { color, width } =
