@@ -155,7 +155,7 @@ async function watchManuscript(
   const look = (): void => {
     const gathered = gather(named);
     const { pages, changed } = keeper.read(gathered.files);
-    const troubles = gathered.troubles.map(({ where, what, remedy }) => `${where}: ${what}; ${remedy}`);
+    const troubles = troublesOf(gathered);
     if (changed || told !== troubles.join('\n')) {
       told = troubles.join('\n');
       if (process.stdout.isTTY && out === undefined) process.stdout.write(emptyScreen);
@@ -186,9 +186,13 @@ function explain(name: string | undefined): void {
 /** Reads what was named from the disk, and tells on stderr what could not be read. */
 function open(paths: readonly string[]): Gathered {
   const gathered = gather(paths.length === 0 ? ['.'] : paths);
-  for (const { where, what, remedy } of gathered.troubles) complain(`${where}: ${what}; ${remedy}`);
+  troublesOf(gathered).forEach(complain);
   if (gathered.troubles.length > 0) process.exitCode = couldNot;
   return gathered;
+}
+
+function troublesOf({ troubles }: Gathered): string[] {
+  return troubles.map(({ where, what, remedy }) => `${where}: ${what}; ${remedy}`);
 }
 
 function readAll(gathered: Gathered, only: readonly string[] | undefined): Reading {

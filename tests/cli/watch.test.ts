@@ -40,7 +40,7 @@ function watching(folder: string, args: readonly string[]) {
   };
 }
 
-describe('tamis read --watch', () => {
+describe('tamis read --watch', { timeout: 180_000 }, () => {
   test('reads again when a file is saved, comes, goes or is spoiled, and ends with Ctrl-C', async () => {
     const folder = manuscript({ 'leek.md': faulty });
     const { said, child, ended } = watching(folder, []);
