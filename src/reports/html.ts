@@ -80,7 +80,7 @@ function summary(asking: Asking, groups: Parameters<typeof chapters>[0]['groups'
   return [
     markup`<section class="summary" aria-labelledby="summary">
 <h2 id="summary">What is asked</h2>
-<p>Each place below needs a word from you. It is numbered under its recipe, so that Q2 of a recipe is the same on this sheet and in our letters. Write the answer beneath it; where the passage is to stand as it is, write “stet” and why.</p>
+<p>Each place below needs a word from you. The recipe and the number are its name, here and in every letter about it. Write the answer beneath it; where the passage is to stand as it is, write “stet” and why.</p>
 <dl class="legend">
 <div class="fault"><dt>fault</dt><dd>The page contradicts itself, its arithmetic is wrong, or it is unsafe.</dd></div>
 <div class="query"><dt>query</dt><dd>Only you can answer.</dd></div>

@@ -14,10 +14,12 @@ export interface SheetParts {
 }
 
 export function chapters({ groups, ...parts }: SheetParts): Markup[] {
-  const byFolder = new Map<string, SheetParts['groups']>();
+  const byFolder = new Map<string, SheetParts['groups'][number][]>();
   for (const group of groups) {
     const folder = group.file.split('/').slice(0, -1).join('/');
-    byFolder.set(folder, [...(byFolder.get(folder) ?? []), group]);
+    const own = byFolder.get(folder);
+    if (own === undefined) byFolder.set(folder, [group]);
+    else own.push(group);
   }
   return [...byFolder].map(
     ([folder, own]) => markup`<section class="chapter" data-part>

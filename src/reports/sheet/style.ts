@@ -125,10 +125,13 @@ footer { margin-top: 3rem; color: var(--soft); font-size: 0.9rem; }
   .skip, .tools > :not(#shown), .tools:not(.filtered), nav { display: none; }
   .tools { margin: 1rem 0 0; padding: 0; border: 0; background: none; }
   .plots { grid-template-columns: 1fr 1fr; }
-  .bar-fault, .bar-query, .bar-note, .hatch-ground, .hatch-line, textarea { print-color-adjust: exact; }
-  .answer > * { min-height: 4.5rem; border-color: transparent; padding: 0; }
-  .answered textarea { display: none; }
-  .answered .written { visibility: visible; }
+  .bar-fault, .bar-query, .bar-note, .hatch-ground, .hatch-line { print-color-adjust: exact; }
+  .answer { min-height: 5.1rem; border-bottom: 1px solid var(--line); }
+  .answer::before, .answer::after { content: ""; grid-area: 1 / 1; height: 1.7rem; border-bottom: 1px solid var(--line); }
+  .answer::after { height: 3.4rem; }
+  .answer textarea, .written { display: none; }
+  .answered::before, .answered::after { content: none; }
+  .answered .written { display: block; visibility: visible; padding: 0; border: 0; }
   a { text-decoration: none; }
 }
 `;
