@@ -5,14 +5,14 @@ import { fingerprintsOf } from '../reading/fingerprints.js';
 import type { Reading } from '../reading/types.js';
 import { version } from '../version.js';
 import { caution, speaksOfSafety } from './caution.js';
-import { closing } from './closing.js';
+import { closing, countMarks } from './closing.js';
 import { groupMarks } from './groups.js';
 import { placesOf } from './places.js';
 import { type Markup, markup, verbatim } from './sheet/markup.js';
 import { chapters, nameOf } from './sheet/queries.js';
 import { script } from './sheet/script.js';
 import { style } from './sheet/style.js';
-import { countMarks, hatching, plot, weights } from './sheet/summary.js';
+import { byWeight, hatching, plot } from './sheet/summary.js';
 import { countOf } from './words.js';
 
 /** `ran` are the rules that were run; every mark is of one of them. */
@@ -98,13 +98,10 @@ ${filters(asking)}`,
 /** Hidden until the script is there to serve them. */
 function filters(asking: Asking): Markup {
   const marks = asking.flatMap((each) => each.marks);
-  const boxes = weights
-    .map((weight) => ({ weight, count: marks.filter((mark) => mark.weight === weight).length }))
-    .filter(({ count }) => count > 0)
-    .map(
-      ({ weight, count }) =>
-        markup`<label><input type="checkbox" name="weight" value="${weight}" checked> ${countMarks(weight, count)}</label>\n`,
-    );
+  const boxes = byWeight(marks).map(
+    ({ weight, count }) =>
+      markup`<label><input type="checkbox" name="weight" value="${weight}" checked> ${countMarks(weight, count)}</label>\n`,
+  );
   const choices = asking.map(
     ({ rule, marks: own }) => markup`<option value="${rule.name}">${rule.name} (${own.length})</option>\n`,
   );

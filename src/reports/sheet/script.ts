@@ -66,14 +66,20 @@ export const script = `
       return null;
     }
   }
+  // A busy browser may lose what it was given last, so it is asked before answers go that are in no file.
+  let unsaved = false;
+  window.addEventListener('beforeunload', (event) => {
+    if (unsaved) event.preventDefault();
+  });
   const kept = document.getElementById('kept');
   for (const area of areas) {
     area.value = stored(area) ?? area.value;
     settle(area);
     area.addEventListener('input', () => {
+      unsaved = true;
       settle(area);
       const text = store(area)
-        ? 'Answers are kept in this browser as you type. Save them to send them.'
+        ? 'This browser keeps answers as you type where it can. Save them before you close the page.'
         : 'This browser does not keep answers: save them before you close the page.';
       if (kept.textContent !== text) kept.textContent = text;
     });
@@ -101,6 +107,7 @@ export const script = `
     link.href = URL.createObjectURL(new Blob([answers()], { type: 'text/plain;charset=utf-8' }));
     link.download = 'answers.txt';
     link.click();
+    unsaved = false;
     setTimeout(() => URL.revokeObjectURL(link.href), 60000);
   });
   document.getElementById('print').addEventListener('click', () => print());

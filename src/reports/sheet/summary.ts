@@ -1,5 +1,6 @@
 /** The summary of the query sheet: how many marks of which weight, by rule and by recipe, as small plots that can be read aloud. */
 import type { Mark, Weight } from '../../../rules/rule.js';
+import { countMarks } from '../closing.js';
 import { capitalized, countOf, joined } from '../words.js';
 import { type Markup, markup } from './markup.js';
 
@@ -30,23 +31,17 @@ ${rest.length === 0 ? [] : [markup`<p class="rest">And ${countOf(restMarks, 'mar
 /** Hatching tells queries from faults where there is no color: in print, or to some eyes. */
 export const hatching: Markup = markup`<svg class="defs" aria-hidden="true" width="0" height="0"><defs><pattern id="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect class="hatch-ground" width="5" height="5"/><rect class="hatch-line" width="2.2" height="5"/></pattern></defs></svg>`;
 
-export const weights: readonly Weight[] = ['fault', 'query', 'note'];
-
-export function countMarks(weight: Weight, count: number): string {
-  const [singular, plural] = names[weight];
-  return countOf(count, singular, plural);
-}
-
-const names: Readonly<Record<Weight, readonly [string, string]>> = {
-  fault: ['fault', 'faults'],
-  query: ['query', 'queries'],
-  note: ['note', 'notes'],
-};
-
-function line({ name, target, marks }: Tally, longest: number): Markup {
-  const counts = weights
+/** How many of the marks have each weight, the heaviest first; weights that none has are left out. */
+export function byWeight(marks: readonly Mark[]): { readonly weight: Weight; readonly count: number }[] {
+  return weights
     .map((weight) => ({ weight, count: marks.filter((mark) => mark.weight === weight).length }))
     .filter(({ count }) => count > 0);
+}
+
+const weights: readonly Weight[] = ['fault', 'query', 'note'];
+
+function line({ name, target, marks }: Tally, longest: number): Markup {
+  const counts = byWeight(marks);
   const said = joined(counts.map(({ weight, count }) => countMarks(weight, count)));
   let from = 0;
   const bars = counts.map(({ weight, count }) => {
