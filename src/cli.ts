@@ -3,35 +3,45 @@
 import { Chalk, type ChalkInstance, supportsColor } from 'chalk';
 import { Command, CommanderError, Option } from 'commander';
 import { rules } from '../rules/index.js';
-import type { Weight } from '../rules/rule.js';
+import type { Rule, Weight } from '../rules/rule.js';
 import { couldNot, Failure } from './cli/failure.js';
 import { type Gathered, gather } from './cli/files.js';
+import { PageKeeper } from './cli/page-keeper.js';
 import { progress } from './cli/progress.js';
 import { ruleNamed, ruleNames } from './cli/rule-names.js';
 import { writeWhole } from './cli/write-whole.js';
-import { readManuscript } from './reading/read.js';
+import { readBook, readManuscript } from './reading/read.js';
+import { newSince } from './reading/since.js';
 import type { Reading } from './reading/types.js';
+import { heldBack } from './reports/closing.js';
 import { explainRule, listRules } from './reports/explain.js';
 import { galley } from './reports/galley.js';
+import { html } from './reports/html.js';
 import { json } from './reports/json.js';
 import { plain } from './reports/plain.js';
+import { sarif } from './reports/sarif.js';
 import { showJson } from './reports/show.js';
 import { showText } from './reports/show-text.js';
 import { oneLine } from './reports/text.js';
+import { countOf } from './reports/words.js';
 import { version } from './version.js';
 
 const weights: readonly Weight[] = ['fault', 'query', 'note'];
 
 /** Columns of a report that goes to a file or a pipe. */
 const pageColumns = 80;
+/** ECMA-48: to the first line and column, and erase all. */
+const emptyScreen = '\u001B[H\u001B[2J';
 /** A line longer than this is hard to read back from. */
 const widestColumns = 100;
 
 interface ReadOptions {
-  readonly as: 'galley' | 'plain' | 'json';
+  readonly as: 'galley' | 'plain' | 'json' | 'sarif' | 'html';
   readonly out?: string;
   readonly stopAt: Weight | 'never';
   readonly only?: string;
+  readonly since?: string;
+  readonly watch?: boolean;
 }
 
 const program = new Command('tamis')
@@ -55,7 +65,7 @@ program
   .argument('[path...]', 'folders and files; the current folder if left out')
   .addOption(
     new Option('--as <form>', 'how the report is written')
-      .choices(['galley', 'plain', 'json'])
+      .choices(['galley', 'plain', 'json', 'sarif', 'html'])
       .default('galley'),
   )
   .option('--out <file>', 'write the report to a file')
@@ -65,6 +75,8 @@ program
       .default('fault'),
   )
   .option('--only <rules>', 'only these rules, with commas between')
+  .option('--since <file>', 'only marks that this earlier json reading does not have')
+  .option('--watch', 'read again whenever a file changes, until Ctrl-C')
   .addHelpText(
     'after',
     () => `
@@ -74,6 +86,7 @@ ${helpAfter([
   ['tamis read book/soups leek.md', 'read a folder and a file'],
   ['tamis read --as plain book/', 'one line a mark, for editors and pipes'],
   ['tamis read --as json --out marks.json book/', 'write a report for other programs'],
+  ['tamis read --since marks.json book/', 'hear of new marks only'],
   ['tamis read --only unlisted-ingredient book/', 'run one rule'],
 ])}`,
   )
@@ -106,17 +119,55 @@ program
 
 await main();
 
-function read(paths: string[], options: ReadOptions): void {
+async function read(paths: string[], options: ReadOptions): Promise<void> {
   const only = options.only === undefined ? undefined : ruleNames(options.only, rules);
+  const ran = only === undefined ? rules : rules.filter((rule) => only.includes(rule.name));
+  const known = options.since === undefined ? undefined : await knownSince(options.since, options.out);
+  const write = (gathered: Gathered, whole: Reading): Reading => {
+    const reading = known === undefined ? whole : newSince(whole, known);
+    const text = report(reading, ran, options);
+    if (options.out === undefined) process.stdout.write(text);
+    else writeWhole(options.out, text, gathered.realPaths);
+    // One line a mark has no line for what is left out.
+    if (options.as === 'plain') for (const sentence of heldBack(reading)) complain(sentence);
+    return reading;
+  };
   const gathered = open(paths);
   if (gathered.files.length === 0) return;
-  const reading = readAll(gathered, only);
-  const text = report(reading, options);
-  if (options.out === undefined) process.stdout.write(text);
-  else writeWhole(options.out, text, gathered.realPaths);
+  if (options.watch === true) return watchManuscript(paths, only, options, write);
+  const { counts } = write(gathered, readAll(gathered, only));
   const counted = options.stopAt === 'never' ? [] : weights.slice(0, weights.indexOf(options.stopAt) + 1);
-  if (process.exitCode !== couldNot && counted.some((weight) => reading.counts[weight] > 0))
-    process.exitCode = 1;
+  if (process.exitCode !== couldNot && counted.some((weight) => counts[weight] > 0)) process.exitCode = 1;
+}
+
+/** Prints the report anew after each change; the exit status is that of a person who had enough: 0. */
+async function watchManuscript(
+  paths: readonly string[],
+  only: readonly string[] | undefined,
+  { out }: ReadOptions,
+  write: (gathered: Gathered, whole: Reading) => Reading,
+): Promise<void> {
+  // The library that watches files is loaded only here: every start would pay for it.
+  const { watch } = await import('./cli/watch.js');
+  const keeper = new PageKeeper();
+  const named = paths.length === 0 ? ['.'] : paths;
+  let told: string | undefined;
+  const look = (): void => {
+    const gathered = gather(named);
+    const { pages, changed } = keeper.read(gathered.files);
+    const troubles = troublesOf(gathered);
+    if (changed || told !== troubles.join('\n')) {
+      told = troubles.join('\n');
+      if (process.stdout.isTTY && out === undefined) process.stdout.write(emptyScreen);
+      write(gathered, readBook(pages, only === undefined ? {} : { only }));
+      troubles.forEach(complain);
+      complain(`watching ${countOf(pages.length, 'file', 'files')}; Ctrl-C ends`);
+    }
+  };
+  const onBlind = (reason: string): void =>
+    complain(`the system does not tell of every change (${reason}); some are seen a few seconds later`);
+  await watch(named, { look, onBlind });
+  process.exitCode = 0;
 }
 
 function show(paths: string[], options: { readonly as: 'text' | 'json' }): void {
@@ -135,9 +186,13 @@ function explain(name: string | undefined): void {
 /** Reads what was named from the disk, and tells on stderr what could not be read. */
 function open(paths: readonly string[]): Gathered {
   const gathered = gather(paths.length === 0 ? ['.'] : paths);
-  for (const { where, what, remedy } of gathered.troubles) complain(`${where}: ${what}; ${remedy}`);
+  troublesOf(gathered).forEach(complain);
   if (gathered.troubles.length > 0) process.exitCode = couldNot;
   return gathered;
+}
+
+function troublesOf({ troubles }: Gathered): string[] {
+  return troubles.map(({ where, what, remedy }) => `${where}: ${what}; ${remedy}`);
 }
 
 function readAll(gathered: Gathered, only: readonly string[] | undefined): Reading {
@@ -149,8 +204,16 @@ function readAll(gathered: Gathered, only: readonly string[] | undefined): Readi
   }
 }
 
-function report(reading: Reading, options: ReadOptions): string {
+/** The library that checks the earlier reading is loaded only where there is one: every start would pay for it. */
+async function knownSince(file: string, out: string | undefined): Promise<ReadonlySet<string>> {
+  const since = await import('./cli/since.js');
+  return since.knownSince(file, out);
+}
+
+function report(reading: Reading, ran: readonly Rule[], options: ReadOptions): string {
   if (options.as === 'json') return json(reading);
+  if (options.as === 'html') return html(reading, ran);
+  if (options.as === 'sarif') return sarif(reading, ran);
   if (options.as === 'plain') return plain(reading);
   const { color, width } =
     options.out === undefined ? screen() : { color: new Chalk({ level: 0 }), width: pageColumns };

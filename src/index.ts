@@ -6,12 +6,16 @@ export type { Amount, ListedFood, ListingLine, Measure, Yield } from './grammar/
 export type { Book, Dish, Mention } from './kitchen/types.js';
 export type { Place } from './manuscript/lines.js';
 export type { Page, SourceFile, Span } from './manuscript/types.js';
+export { fingerprintsOf } from './reading/fingerprints.js';
 export { readManuscript } from './reading/read.js';
+export { newSince } from './reading/since.js';
 export type { Reading, ReadingOptions } from './reading/types.js';
 export { explainRule, listRules } from './reports/explain.js';
 export { type GalleyOptions, galley } from './reports/galley.js';
+export { html } from './reports/html.js';
 export { json, reportReading } from './reports/json.js';
 export { plain } from './reports/plain.js';
+export { sarif } from './reports/sarif.js';
 export { type ReadingReport, readingReport, type ShowReport, showReport } from './reports/schema.js';
 export { reportShow, showJson } from './reports/show.js';
 export { showText } from './reports/show-text.js';

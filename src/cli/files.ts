@@ -82,7 +82,9 @@ function rootOfFile(absolute: string, folder: string): string {
   return inside ? folder : path.dirname(absolute);
 }
 
-const markdown = /\.(md|markdown)$/i;
+export function isMarkdown(file: string): boolean {
+  return /\.(md|markdown)$/i.test(file);
+}
 
 function findMarkdown(root: string, name: string, troubles: Trouble[]): string[] {
   const before = troubles.length;
@@ -145,14 +147,15 @@ function tellingFileSystem(root: string, name: string, troubles: Trouble[]) {
     try {
       return fs.realpathSync(file);
     } catch (error) {
-      if (markdown.test(file) && !path.basename(file).startsWith('.')) tell(file, error);
+      if (isMarkdown(file) && !path.basename(file).startsWith('.')) tell(file, error);
       throw error;
     }
   }) as typeof fs.realpathSync;
   return { readdirSync, realpathSync };
 }
 
-function reasonOf(error: unknown): { what: string; remedy: string } {
+/** What is the matter, in words, and what to do. */
+export function reasonOf(error: unknown): { what: string; remedy: string } {
   const code = (error as NodeJS.ErrnoException).code ?? String(error);
   return (
     reasons[code] ?? {

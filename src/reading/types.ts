@@ -18,7 +18,10 @@ export interface Reading {
   readonly marks: readonly Mark[];
   /** Marks that a stet silences, with the author's reason. */
   readonly stetted: readonly { readonly mark: Mark; readonly reason: string }[];
+  /** Of the standing marks. */
   readonly counts: Readonly<Record<Weight, number>>;
+  /** Marks that an earlier reading had already; left out where there was none to compare with. */
+  readonly held?: readonly Mark[];
 }
 
 export interface ReadingOptions {

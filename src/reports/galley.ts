@@ -1,12 +1,12 @@
 /** Writes a reading for a person at a terminal, laid out like an editor's query list: by recipe, numbered, with the passage quoted. */
 import type { ChalkInstance } from 'chalk';
 import type { Mark, Related, Rule, Weight } from '../../rules/rule.js';
-import type { Recipe } from '../anatomy/types.js';
 import type { Reading } from '../reading/types.js';
-import { caution } from './caution.js';
-import { type Places, placesOf, titleOf } from './places.js';
+import { caution, speaksOfSafety } from './caution.js';
+import { closing } from './closing.js';
+import { type Group, groupMarks, numberOf } from './groups.js';
+import { type Places, placesOf } from './places.js';
 import { clip, displayWidth, fill, oneLine, wrap } from './text.js';
-import { capitalized, countOf, joined } from './words.js';
 
 export interface GalleyOptions {
   /** Colors repeat what the words say, so that a reader without them misses nothing. */
@@ -35,48 +35,20 @@ interface Sheet {
   readonly width: number;
 }
 
-/** The marks of one recipe, or those of a file that belong to none. */
-interface Group {
-  readonly title: string | null;
-  readonly file: string;
-  readonly marks: Mark[];
-}
-
 /** Columns below which the parts of a line no longer fit beside each other. */
 const narrowest = 40;
-
-/** Two recipes of one title in one file are told apart by where the mark stands. */
-function groupMarks(reading: Reading): Group[] {
-  const titled = new Map<string, Recipe[]>();
-  for (const { recipe } of reading.dishes) {
-    const key = JSON.stringify([recipe.file, titleOf(recipe)]);
-    titled.set(key, [...(titled.get(key) ?? []), recipe]);
-  }
-  const groups = new Map<string, Group>();
-  for (const mark of reading.marks) {
-    const named = JSON.stringify([mark.file, mark.recipe]);
-    const recipe = titled
-      .get(named)
-      ?.find(({ span }) => span.start <= mark.span.start && mark.span.start <= span.end);
-    const key = mark.recipe === null ? named : `${named} ${recipe?.span.start}`;
-    const group = groups.get(key) ?? { title: mark.recipe, file: mark.file, marks: [] };
-    group.marks.push(mark);
-    groups.set(key, group);
-  }
-  return [...groups.values()];
-}
 
 function groupLines(group: Group, sheet: Sheet): string[] {
   const lineOf = (mark: Mark): string => `line ${sheet.places.place(mark.file, mark.span.start).line}`;
   const columns = {
-    number: `Q${group.marks.length}`.length,
+    number: numberOf(group.marks.length - 1).length,
     line: Math.max(...group.marks.map((mark) => lineOf(mark).length)),
   };
   const lines = heading(group, sheet);
   group.marks.forEach((mark, index) => {
     if (index > 0) lines.push('');
     lines.push(
-      ...markLines(mark, `Q${index + 1}`.padEnd(columns.number), lineOf(mark).padEnd(columns.line), sheet),
+      ...markLines(mark, numberOf(index).padEnd(columns.number), lineOf(mark).padEnd(columns.line), sheet),
     );
   });
   return lines;
@@ -136,26 +108,4 @@ function withRight(
 function weightColor(color: ChalkInstance, weight: Weight): (text: string) => string {
   if (weight === 'fault') return color.red.bold;
   return weight === 'query' ? color.yellow : color.cyan;
-}
-
-function closing(reading: Reading): string {
-  const { fault, query, note } = reading.counts;
-  const where =
-    reading.dishes.length === 0
-      ? `${countOf(reading.pages.length, 'file', 'files')}, and no recipe was found`
-      : countOf(reading.dishes.length, 'recipe', 'recipes');
-  const weights = joined([
-    countOf(fault, 'fault', 'faults'),
-    countOf(query, 'query', 'queries'),
-    countOf(note, 'note', 'notes'),
-  ]);
-  const marks = reading.marks.length === 0 ? 'No marks' : capitalized(weights);
-  const stands = reading.stetted.length;
-  const stetted = stands === 0 ? '' : ` ${capitalized(countOf(stands, 'mark', 'marks'))} silenced by stet.`;
-  return `${marks} in ${where}.${stetted}`;
-}
-
-function speaksOfSafety(marks: readonly Mark[], rules: readonly Rule[]): boolean {
-  const safety = new Set(rules.filter((rule) => rule.topic === 'safety').map((rule) => rule.name));
-  return marks.some((mark) => safety.has(mark.rule));
 }

@@ -1,7 +1,10 @@
 /** Writes a reading as the json contract of schema.ts. */
-import type { Mark } from '../../rules/rule.js';
+import { rules } from '../../rules/index.js';
+import type { Mark, Rule } from '../../rules/rule.js';
+import { fingerprintsOf } from '../reading/fingerprints.js';
 import type { Reading } from '../reading/types.js';
 import { version } from '../version.js';
+import { caution, speaksOfSafety } from './caution.js';
 import { type Places, placesOf, titleOf } from './places.js';
 import type { ReadingReport } from './schema.js';
 
@@ -10,8 +13,10 @@ export function json(reading: Reading): string {
   return jsonText(reportReading(reading));
 }
 
-export function reportReading(reading: Reading): ReadingReport {
+/** `ran` tells which rules are about food safety. */
+export function reportReading(reading: Reading, ran: readonly Rule[] = rules): ReadingReport {
   const places = placesOf(reading);
+  const fingerprints = fingerprintsOf(reading);
   return {
     tamis: version,
     recipes: reading.dishes.map(({ recipe }) => ({
@@ -19,7 +24,7 @@ export function reportReading(reading: Reading): ReadingReport {
       file: recipe.file,
       line: places.place(recipe.file, recipe.title?.span().start ?? recipe.span.start).line,
     })),
-    marks: reading.marks.map((mark) => reportMark(mark, places)),
+    marks: reading.marks.map((mark) => reportMark(mark, places, fingerprints.get(mark)!)),
     counts: { fault: reading.counts.fault, query: reading.counts.query, note: reading.counts.note },
     stetted: reading.stetted.map(({ mark, reason }) => ({
       rule: mark.rule,
@@ -27,6 +32,8 @@ export function reportReading(reading: Reading): ReadingReport {
       line: places.place(mark.file, mark.span.start).line,
       reason,
     })),
+    held: reading.held?.length ?? null,
+    caution: speaksOfSafety(reading.marks, ran) ? caution : null,
   };
 }
 
@@ -36,7 +43,7 @@ export function jsonText(value: unknown): string {
   return `${text.replace(/[\u007F-\u009F\u061C\u200E\u200F\u2028-\u202E\u2066-\u2069]/gu, escaped)}\n`;
 }
 
-function reportMark(mark: Mark, places: Places): ReadingReport['marks'][number] {
+function reportMark(mark: Mark, places: Places, fingerprint: string): ReadingReport['marks'][number] {
   return {
     rule: mark.rule,
     weight: mark.weight,
@@ -51,6 +58,7 @@ function reportMark(mark: Mark, places: Places): ReadingReport['marks'][number] 
       sure,
       edits: edits.map(({ span, text }) => ({ ...places.ends(mark.file, span), text })),
     })),
+    fingerprint,
   };
 }
 

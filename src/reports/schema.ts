@@ -16,6 +16,8 @@ const ruleName = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
 const index = z.int().min(0);
 const title = z.string().nullable().describe('null where the page gives none');
 
+const fingerprint = z.string().regex(/^[0-9a-f]{32}$/);
+
 const edit = z.strictObject({ start: place, end: place, text: z.string() });
 
 const mend = z.strictObject({
@@ -38,6 +40,9 @@ const mark = z.strictObject({
   end: place.describe('exclusive'),
   related: z.array(z.strictObject({ file, start: place, end: place, message: z.string() })),
   mends: z.array(mend),
+  fingerprint: fingerprint.describe(
+    'the same in a later reading, wherever the line has moved to in the file',
+  ),
 });
 
 export const readingReport = z.strictObject({
@@ -48,6 +53,17 @@ export const readingReport = z.strictObject({
   stetted: z
     .array(z.strictObject({ rule: ruleName, file, line, reason: z.string() }))
     .describe('the marks that a stet of the author silences'),
+  held: z
+    .int()
+    .min(0)
+    .nullable()
+    .describe(
+      'how many marks are left out because an earlier reading had them; null when none was compared with',
+    ),
+  caution: z
+    .string()
+    .nullable()
+    .describe('whose word comes first in food safety; null where no mark is about it'),
 });
 
 const fraction = z

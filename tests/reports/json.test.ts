@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
-import { json } from '../../src/reports/json.js';
+import { fingerprintsOf } from '../../src/reading/fingerprints.js';
+import { caution } from '../../src/reports/caution.js';
+import { json, reportReading } from '../../src/reports/json.js';
 import { readingReport, showReport } from '../../src/reports/schema.js';
 import { version } from '../../src/version.js';
-import { broth, brothDish, leaflet, mark, page, reading, spanOf } from './fake.js';
+import { broth, brothDish, leaflet, mark, page, reading, rule, spanOf } from './fake.js';
 
 const recipe = 'Charred Leek Broth';
 
@@ -48,6 +50,7 @@ describe('a json report', () => {
               message: 'Stocks are elsewhere.',
             },
           ],
+          fingerprint: fingerprintsOf(reading([fault], { stetted })).get(fault),
           mends: [
             {
               label: 'Take it out',
@@ -67,6 +70,8 @@ describe('a json report', () => {
       stetted: [
         { rule: 'placeholder', file: 'front/leaflet.md', line: 1, reason: 'the printer fills it in' },
       ],
+      held: null,
+      caution: null,
     });
   });
   test('keeps the contract of the schema, which allows nothing else', () => {
@@ -81,6 +86,13 @@ describe('a json report', () => {
     const report = readingReport.parse(JSON.parse(json(reading([], { dishes: [untitled] }))));
     expect(report.recipes).toEqual([{ title: null, file: 'soups/leek-broth.md', line: 1 }]);
   });
+  test('tells how many marks are held back, and the caution where a mark is about safety', () => {
+    const safety = mark(broth, 'cream', { rule: 'safe-temperature' });
+    const rules = [rule('unlisted-ingredient', 'listing'), rule('safe-temperature', 'safety')];
+    const held = [fault];
+    expect(reportReading(reading([safety], { held }), rules)).toMatchObject({ held: 1, caution });
+    expect(reportReading(reading([fault]), rules)).toMatchObject({ held: null, caution: null });
+  });
   test('escapes what a terminal would obey, and means the same', () => {
     const odd = page('odd.md', '\u009B31m\u202E');
     const text = json(reading([mark(odd, '\u009B31m\u202E')], { pages: [odd], dishes: [] }));
@@ -91,7 +103,7 @@ describe('a json report', () => {
 
 describe('the JSON Schemas made of the contract', () => {
   test.each([
-    ['reading', readingReport, ['tamis', 'recipes', 'marks', 'counts', 'stetted']],
+    ['reading', readingReport, ['tamis', 'recipes', 'marks', 'counts', 'stetted', 'held', 'caution']],
     ['show', showReport, ['tamis', 'recipes']],
   ])('%s: names what is required and forbids the rest', (_name, schema, required) => {
     const made = z.toJSONSchema(schema);
