@@ -38,6 +38,12 @@ export function unitSize(
   return size;
 }
 
+/** A number of the larder's: a decimal, or a decimal divided by a whole number where it has no end. */
+export function rational(text: string): Fraction {
+  const [numerator, denominator = '1'] = text.split('/');
+  return new Fraction(numerator!).div(denominator);
+}
+
 const rows: ReadonlyMap<string, Unit> = new Map(larder.units.map((row) => [row.id, row]));
 
 /** Sizes already worked out: every rule asks for the same few, and parsing a fraction costs more than a look-up. */
@@ -56,10 +62,4 @@ function sizeOf(row: Unit | null, system: System): { kind: SizedKind; value: Fra
     if (here !== undefined) return { kind, value: rational(elsewhere ?? here) };
   }
   return null;
-}
-
-/** The larder writes a size as a decimal, or as a decimal divided by a whole number where it has no end. */
-function rational(text: string): Fraction {
-  const [numerator, denominator = '1'] = text.split('/');
-  return new Fraction(numerator!).div(denominator);
 }

@@ -52,6 +52,12 @@ export type KitchenWordClass =
   | 'opaque-cue'
   | 'each-word'
   | 'ready-state'
+  | 'poured'
+  | 'either-ounce'
+  | 'with-refuse'
+  | 'without-refuse'
+  | 'keeping'
+  | 'changed'
   | 'whole-step';
 
 export interface PhraseMatch {

@@ -1,0 +1,227 @@
+/** Judges what a recipe says twice: whether both measures are one amount, by which arithmetic, and in which system of cups and spoons. */
+import Fraction from 'fraction.js';
+import { sumMeasures } from '../arithmetic/compare.js';
+import {
+  type Agreement,
+  best,
+  type Bounds,
+  boundsAgreement,
+  isBookRounding,
+} from '../arithmetic/tolerance.js';
+import { baseUnits, type System, unitSize } from '../arithmetic/units.js';
+import { volumeWeightAgreement, weighVolume } from '../arithmetic/weigh.js';
+import type { Measure } from '../grammar/types.js';
+import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
+import { toleranceFor } from '../larder/tolerances.js';
+import type { Food, ToleranceName } from '../larder/types.js';
+import { unitById } from '../larder/units.js';
+import { measuresSaidTwice, type SaidTwice } from './said-twice.js';
+import type { Dish } from './types.js';
+
+/** What one of the two measures comes to, and what the other says. */
+export interface Judgement {
+  readonly agreement: Agreement;
+  readonly from: Measure;
+  readonly to: Measure;
+  /** `from` in the base of the kind of `to`. */
+  readonly expected: Bounds;
+  /** The food through whose weight the two are related; null where they are of one kind. */
+  readonly food: Food | null;
+  /** An ounce of weight was turned into milliliters as if it were a fluid ounce. */
+  readonly asFluid: boolean;
+}
+
+export interface Dual extends SaidTwice {
+  /** Null where nothing that is known relates the two. */
+  readonly judgement: Judgement | null;
+  /** Those in which the two agree: all, where the system makes no difference. */
+  readonly systems: readonly System[];
+}
+
+export const SYSTEMS: readonly System[] = ['us-customary', 'us-legal', 'metric', 'imperial', 'australian'];
+
+/**
+ * Every dual measure of the recipe, judged in the book's system; where it has decided none, in the systems that make
+ * the most of the recipe's own duals right.
+ */
+export function dualsOf(dish: Dish, system: System | null): Dual[] {
+  const judged = judgedPairs(dish);
+  const systems = system === null ? likeliest(judged) : [system];
+  const rounded = roundedByBook(judged.map(({ pair }) => pair));
+  return judged.map(({ pair, by }) => {
+    const found = better(systems.flatMap((each) => by.get(each) ?? []));
+    return {
+      ...pair,
+      judgement: found !== null && rounded.has(pair) ? { ...found, agreement: 'right' } : found,
+      systems: SYSTEMS.filter((each) => by.get(each)?.agreement === 'right'),
+    };
+  });
+}
+
+/** An amount in the base of its kind. */
+interface Sized extends Bounds {
+  readonly unit: string;
+}
+
+const POURED = foodsOfClass('poured');
+const KINDS: ReadonlyMap<string, ToleranceName> = new Map([
+  [baseUnits.volume, 'volume'],
+  [baseUnits.mass, 'mass'],
+  [baseUnits.length, 'length'],
+]);
+
+interface Judged {
+  readonly pair: SaidTwice;
+  readonly by: ReadonlyMap<System, Judgement>;
+}
+
+/** Several rules ask for the same recipe's pairs, so they are judged once. */
+const known = new WeakMap<Dish, readonly Judged[]>();
+
+function judgedPairs(dish: Dish): readonly Judged[] {
+  let judged = known.get(dish);
+  if (judged === undefined) {
+    judged = [...measuresSaidTwice(dish)].map((pair) => ({ pair, by: bySystem(pair) }));
+    known.set(dish, judged);
+  }
+  return judged;
+}
+
+function bySystem(pair: SaidTwice): ReadonlyMap<System, Judgement> {
+  const found = new Map<System, Judgement>();
+  const everywhere = ![pair.first, pair.second].some(differsBySystem);
+  const one = everywhere ? judge(pair, 'us-customary') : null;
+  for (const system of SYSTEMS) {
+    const judgement = everywhere ? one : judge(pair, system);
+    if (judgement !== null) found.set(system, judgement);
+  }
+  return found;
+}
+
+/** Whether a measure holds a unit of some size here and another there; an ounce counts, since it may be fluid. */
+function differsBySystem(measure: Measure): boolean {
+  const { unit, plus, pack } = measure;
+  const own = unit !== null && (unit === 'ounce' || Object.keys(unitById(unit).elsewhere).length > 0);
+  return own || plus.some(differsBySystem) || (pack !== null && differsBySystem(pack));
+}
+
+function likeliest(judged: readonly Judged[]): readonly System[] {
+  const counts = SYSTEMS.map(
+    (system) =>
+      judged.filter(
+        ({ pair, by }) =>
+          by.get(system)?.agreement === 'right' && [pair.first, pair.second].every((each) => isOf(each, system)),
+      ).length,
+  );
+  const most = Math.max(...counts);
+  return SYSTEMS.filter((_, index) => counts[index] === most);
+}
+
+/** Whether the system has the unit: metric cups know no quart, so a quart of 946 mL speaks for US measures. */
+function isOf({ unit }: Measure, system: System): boolean {
+  if (unit === null || (system !== 'metric' && system !== 'australian')) return true;
+  const { kind, elsewhere } = unitById(unit);
+  return kind !== 'volume' || elsewhere[system] !== undefined || Object.keys(elsewhere).length === 0;
+}
+
+function judge(pair: SaidTwice, system: System): Judgement | null {
+  const [there] = contents(pair.second, system);
+  if (there === undefined) return null;
+  return better(contents(pair.first, system, pair.packed).flatMap((here) => related(pair, here, there, system) ?? []));
+}
+
+/** How the two agree, each in its base; null where nothing relates their kinds. */
+function related(pair: SaidTwice, here: Sized, there: Sized, system: System): Judgement | null {
+  const { first, second } = pair;
+  const kind = here.unit === there.unit ? KINDS.get(here.unit) : undefined;
+  if (kind !== undefined) {
+    const agreement = boundsAgreement(here, there, toleranceFor(kind));
+    return { agreement, from: first, to: second, expected: here, food: null, asFluid: false };
+  }
+  if (here.unit === baseUnits.volume && there.unit === baseUnits.mass)
+    return weighed(pair, [first, here], [second, there], system);
+  if (here.unit === baseUnits.mass && there.unit === baseUnits.volume)
+    return weighed(pair, [second, there], [first, here], system);
+  return null;
+}
+
+/** A volume beside a weight. An ounce of what is poured may be fluid; of anything else it is a weight. */
+function weighed(
+  pair: SaidTwice,
+  [volume, milliliters]: readonly [Measure, Sized],
+  [weight, grams]: readonly [Measure, Sized],
+  system: System,
+): Judgement | null {
+  const { foods } = pair;
+  if (foods.length === 0) return null;
+  if (weight.unit === 'ounce' && isMetric(volume)) {
+    const fluid = asFluidOunces(grams, system);
+    const agreement = boundsAgreement(fluid, milliliters, toleranceFor('volume'));
+    const poured = foods.some((food) => isAnyOf(food, POURED));
+    if (poured) return { agreement, from: weight, to: volume, expected: fluid, food: null, asFluid: false };
+    if (agreement === 'right')
+      return { agreement: 'wrong', from: weight, to: volume, expected: grams, food: null, asFluid: true };
+  }
+  if (pair.changed) return null;
+  return better(
+    foods.flatMap((food) => {
+      const agreement = volumeWeightAgreement(food, milliliters, grams, pair.words);
+      const expected = weighVolume(food, milliliters, pair.words)?.grams;
+      if (agreement === null || expected === undefined) return [];
+      return [{ agreement, from: volume, to: weight, expected, food, asFluid: false }];
+    }),
+  );
+}
+
+/** What a measure may come to: as it stands, or the content of its pack, of one or of all; none where it has no size. */
+function contents(measure: Measure, system: System, packed = false): Sized[] {
+  if (measure.pack !== null) {
+    const { low, high } = measure.amount;
+    return contents(measure.pack, system).flatMap((one) => [
+      { unit: one.unit, low: one.low.mul(low), high: one.high.mul(high) },
+      one,
+    ]);
+  }
+  const sum = sumMeasures([measure], system);
+  if (sum === null || sum.unit === null || !KINDS.has(sum.unit)) return [];
+  const whole = { unit: sum.unit, low: sum.low, high: sum.high };
+  const part = packed ? fractionAlone(measure) : null;
+  return part === null ? [whole] : [whole, ...contents(part, system)];
+}
+
+/** "1 1/4 oz packet" may be one packet of a quarter ounce. */
+function fractionAlone(measure: Measure): Measure | null {
+  const { low, high } = measure.amount;
+  const part = low.mod(1);
+  if (!low.equals(high) || part.equals(0) || part.equals(low)) return null;
+  return { ...measure, amount: { ...measure.amount, low: part, high: part } };
+}
+
+function asFluidOunces(grams: Sized, system: System): Sized {
+  const ounce = unitSize('ounce')!.value;
+  const fluid = unitSize('fluid-ounce', system)!.value;
+  return { unit: baseUnits.volume, low: grams.low.div(ounce).mul(fluid), high: grams.high.div(ounce).mul(fluid) };
+}
+
+/** Whether a volume is written in milliliters and the like, whose size no system changes. */
+function isMetric(measure: Measure): boolean {
+  const unit = measure.unit === null ? null : unitById(measure.unit);
+  return unit?.kind === 'volume' && new Fraction(unit.milliliters ?? 0).d === 1n;
+}
+
+/** The pairs that a coarse rounding of whole books makes right, where at least half of the recipe's pairs keep to it. */
+function roundedByBook(pairs: readonly SaidTwice[]): ReadonlySet<SaidTwice> {
+  const alike = pairs.flatMap((pair) => {
+    const [here] = contents(pair.first, 'us-customary');
+    const [there] = contents(pair.second, 'us-customary');
+    if (here === undefined || here.unit !== baseUnits.mass || there?.unit !== here.unit) return [];
+    return [{ pair, rounded: isBookRounding(here, there) }];
+  });
+  const rounded = alike.filter((each) => each.rounded).map((each) => each.pair);
+  return new Set(rounded.length * 2 >= alike.length ? rounded : []);
+}
+
+function better(all: readonly Judgement[]): Judgement | null {
+  const good = best(all.map((each) => each.agreement));
+  return all.find((each) => each.agreement === good) ?? null;
+}
