@@ -4,6 +4,9 @@ import { scaleAbsent } from './heat/scale-absent.js';
 import { amountDisagreement } from './listing/amount-disagreement.js';
 import { unlistedIngredient } from './listing/unlisted-ingredient.js';
 import { unusedIngredient } from './listing/unused-ingredient.js';
+import { dualMeasureDisagreement } from './measures/dual-measure-disagreement.js';
+import { ounceKind } from './measures/ounce-kind.js';
+import { packSizeAbsent } from './measures/pack-size-absent.js';
 import { rangeReversed } from './measures/range-reversed.js';
 import { unitAbsent } from './measures/unit-absent.js';
 import { unitUnclear } from './measures/unit-unclear.js';
@@ -20,6 +23,9 @@ export const rules: readonly Rule[] = [
   amountDisagreement,
   unlistedIngredient,
   unusedIngredient,
+  dualMeasureDisagreement,
+  ounceKind,
+  packSizeAbsent,
   rangeReversed,
   unitAbsent,
   unitUnclear,

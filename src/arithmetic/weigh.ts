@@ -3,7 +3,7 @@ import Fraction from 'fraction.js';
 import { toleranceFor } from '../larder/tolerances.js';
 import type { Food } from '../larder/types.js';
 import { pieceWeights, volumeWeights, type Weight } from '../larder/weights.js';
-import { type Agreement, best, type Bounds, boundsAgreement } from './tolerance.js';
+import { type Agreement, type Bounds, best, boundsAgreement } from './tolerance.js';
 import { unitSize } from './units.js';
 
 /** What the handbook says that an amount weighs: from the lightest of its rows to the heaviest, in grams. */
@@ -29,7 +29,12 @@ export function weighVolume(food: Food, milliliters: Bounds, words: readonly str
  * What so many pieces of the food weigh; null where no table says. `unit` is a piece of the larder ("clove"), or empty
  * for the thing itself; where the words name a size and a row has it, only such rows count.
  */
-export function weighPieces(food: Food, count: Bounds, unit: string, words: readonly string[]): Weighing | null {
+export function weighPieces(
+  food: Food,
+  count: Bounds,
+  unit: string,
+  words: readonly string[],
+): Weighing | null {
   const rows = pieceWeights(food).filter((row) => row.unit === unit);
   const fitting = rows.filter((row) => row.wording.some((word) => words.includes(word)));
   return weighing(fitting.length > 0 ? fitting : rows, (row) => times(count, row, ONE));
@@ -43,11 +48,11 @@ export function volumeWeightAgreement(
   words: readonly string[],
 ): Agreement | null {
   const weighed = weighVolume(food, milliliters, words);
-  return weighed === null ? null : fit(weighed, grams, toleranceFor('weight-of-volume', food));
+  return weighed === null ? null : weightAgreement(weighed, grams, toleranceFor('weight-of-volume', food));
 }
 
 /** How the weight that the handbook gives agrees with a stated one: any of its rows may be meant, and what lies between. */
-export function fit(
+export function weightAgreement(
   weighed: Weighing,
   grams: Bounds,
   tolerance: Parameters<typeof boundsAgreement>[2],

@@ -3,8 +3,8 @@ import Fraction from 'fraction.js';
 import { sumMeasures } from '../arithmetic/compare.js';
 import {
   type Agreement,
-  best,
   type Bounds,
+  best,
   boundsAgreement,
   isBookRounding,
 } from '../arithmetic/tolerance.js';
@@ -23,8 +23,9 @@ export interface Judgement {
   readonly agreement: Agreement;
   readonly from: Measure;
   readonly to: Measure;
-  /** `from` in the base of the kind of `to`. */
+  /** What `from` comes to, in `unit`, the base of a kind. */
   readonly expected: Bounds;
+  readonly unit: string;
   /** The food through whose weight the two are related; null where they are of one kind. */
   readonly food: Food | null;
   /** An ounce of weight was turned into milliliters as if it were a fluid ounce. */
@@ -56,6 +57,22 @@ export function dualsOf(dish: Dish, system: System | null): Dual[] {
       systems: SYSTEMS.filter((each) => by.get(each)?.agreement === 'right'),
     };
   });
+}
+
+/** The duals whose measures are not one amount: of several about the same words, the worst. */
+export function wrongDuals(all: readonly Dual[]): Dual[] {
+  const worst = new Map<string, Dual>();
+  for (const dual of all) {
+    const { judgement, passage, first } = dual;
+    if (judgement === null || judgement.agreement === 'right') continue;
+    const place = `${passage.span(first.start, first.end).start}`;
+    if (
+      worst.get(place)?.judgement?.agreement !== 'wrong' &&
+      (judgement.agreement === 'wrong' || !worst.has(place))
+    )
+      worst.set(place, dual);
+  }
+  return [...worst.values()];
 }
 
 /** An amount in the base of its kind. */
@@ -110,7 +127,8 @@ function likeliest(judged: readonly Judged[]): readonly System[] {
     (system) =>
       judged.filter(
         ({ pair, by }) =>
-          by.get(system)?.agreement === 'right' && [pair.first, pair.second].every((each) => isOf(each, system)),
+          by.get(system)?.agreement === 'right' &&
+          [pair.first, pair.second].every((each) => isOf(each, system)),
       ).length,
   );
   const most = Math.max(...counts);
@@ -127,7 +145,9 @@ function isOf({ unit }: Measure, system: System): boolean {
 function judge(pair: SaidTwice, system: System): Judgement | null {
   const [there] = contents(pair.second, system);
   if (there === undefined) return null;
-  return better(contents(pair.first, system, pair.packed).flatMap((here) => related(pair, here, there, system) ?? []));
+  return better(
+    contents(pair.first, system, pair.packed).flatMap((here) => related(pair, here, there, system) ?? []),
+  );
 }
 
 /** How the two agree, each in its base; null where nothing relates their kinds. */
@@ -136,7 +156,15 @@ function related(pair: SaidTwice, here: Sized, there: Sized, system: System): Ju
   const kind = here.unit === there.unit ? KINDS.get(here.unit) : undefined;
   if (kind !== undefined) {
     const agreement = boundsAgreement(here, there, toleranceFor(kind));
-    return { agreement, from: first, to: second, expected: here, food: null, asFluid: false };
+    return {
+      agreement,
+      from: first,
+      to: second,
+      expected: here,
+      unit: here.unit,
+      food: null,
+      asFluid: false,
+    };
   }
   if (here.unit === baseUnits.volume && there.unit === baseUnits.mass)
     return weighed(pair, [first, here], [second, there], system);
@@ -158,9 +186,26 @@ function weighed(
     const fluid = asFluidOunces(grams, system);
     const agreement = boundsAgreement(fluid, milliliters, toleranceFor('volume'));
     const poured = foods.some((food) => isAnyOf(food, POURED));
-    if (poured) return { agreement, from: weight, to: volume, expected: fluid, food: null, asFluid: false };
+    if (poured)
+      return {
+        agreement,
+        from: weight,
+        to: volume,
+        expected: fluid,
+        unit: fluid.unit,
+        food: null,
+        asFluid: false,
+      };
     if (agreement === 'right')
-      return { agreement: 'wrong', from: weight, to: volume, expected: grams, food: null, asFluid: true };
+      return {
+        agreement: 'wrong',
+        from: weight,
+        to: volume,
+        expected: grams,
+        unit: grams.unit,
+        food: null,
+        asFluid: true,
+      };
   }
   if (pair.changed) return null;
   return better(
@@ -168,7 +213,7 @@ function weighed(
       const agreement = volumeWeightAgreement(food, milliliters, grams, pair.words);
       const expected = weighVolume(food, milliliters, pair.words)?.grams;
       if (agreement === null || expected === undefined) return [];
-      return [{ agreement, from: volume, to: weight, expected, food, asFluid: false }];
+      return [{ agreement, from: volume, to: weight, expected, unit: baseUnits.mass, food, asFluid: false }];
     }),
   );
 }
@@ -200,7 +245,11 @@ function fractionAlone(measure: Measure): Measure | null {
 function asFluidOunces(grams: Sized, system: System): Sized {
   const ounce = unitSize('ounce')!.value;
   const fluid = unitSize('fluid-ounce', system)!.value;
-  return { unit: baseUnits.volume, low: grams.low.div(ounce).mul(fluid), high: grams.high.div(ounce).mul(fluid) };
+  return {
+    unit: baseUnits.volume,
+    low: grams.low.div(ounce).mul(fluid),
+    high: grams.high.div(ounce).mul(fluid),
+  };
 }
 
 /** Whether a volume is written in milliliters and the like, whose size no system changes. */

@@ -31,6 +31,8 @@ export interface SidesSaidTwice {
   readonly passage: Passage;
   readonly first: Dimension;
   readonly second: Dimension;
+  /** Where both end, with the parenthesis that closes. */
+  readonly end: number;
 }
 
 /** All pairs of measures that the recipe gives as one amount, each once, in the order of its parts. */
@@ -41,7 +43,8 @@ export function* measuresSaidTwice(dish: Dish): Iterable<SaidTwice> {
     for (const item of items) {
       if (item.kind !== 'measure' || !holdsTwo(item)) continue;
       const mention = dish.mentions.find(
-        (each) => part === 'step' && each.measure?.start === item.start && passage === passageOf(dish, each.step),
+        (each) =>
+          part === 'step' && each.measure?.start === item.start && passage === passageOf(dish, each.step),
       );
       const foods = mention?.food == null || mention.group ? [] : [mention.food];
       const between = mention === undefined ? '' : passage.text.slice(item.end, mention.end);
@@ -57,14 +60,15 @@ export function* sidesSaidTwice(dish: Dish): Iterable<SidesSaidTwice> {
     for (const [index, first] of line.dimensions.entries()) {
       const second = line.dimensions[index + 1];
       if (second !== undefined && OPENING.test(passage.text.slice(first.end, second.start)))
-        yield { passage, first, second };
+        yield { passage, first, second, end: closed(passage.text, second.end) };
     }
   }
   for (const { part, passage, items } of dish.parts) {
     if (part === 'listing') continue;
     for (const [index, first] of items.entries()) {
       const second = first.kind === 'dimension' ? sidesAfter(items, index) : null;
-      if (first.kind === 'dimension' && second !== null) yield { passage, first, second };
+      if (first.kind === 'dimension' && second !== null)
+        yield { passage, first, second, end: closed(passage.text, second.end) };
     }
   }
 }
@@ -110,10 +114,18 @@ function sidesAfter(items: readonly Item[], index: number): Dimension | null {
   return null;
 }
 
+function closed(text: string, end: number): number {
+  return text[end] === ')' ? end + 1 : end;
+}
+
 const ABOUT = new Set(['about', 'approx', 'approximately', 'roughly']);
 
 function holdsTwo(measure: Measure): boolean {
-  return measure.equals.length > 0 || measure.plus.some(holdsTwo) || (measure.pack !== null && holdsTwo(measure.pack));
+  return (
+    measure.equals.length > 0 ||
+    measure.plus.some(holdsTwo) ||
+    (measure.pack !== null && holdsTwo(measure.pack))
+  );
 }
 
 /** A measure against each of those given as its equals; what stands before "plus" is equal to the first part alone. */
@@ -129,7 +141,8 @@ function* pairs(measure: Measure, context: Context): Iterable<SaidTwice> {
 
 function* against(first: Measure, equals: readonly Measure[], context: Context): Iterable<SaidTwice> {
   const all = equals.flatMap((each) => [each, ...each.equals]);
-  for (const second of all) yield { ...context, first, second, others: all.filter((other) => other !== second) };
+  for (const second of all)
+    yield { ...context, first, second, others: all.filter((other) => other !== second) };
   // "2 bananas (250 g / 9 oz)", "1 stick (½ cup / 113 g)": what stands in the parentheses says one thing twice by itself.
   const [inner, ...further] = all;
   if (isSized(first) || inner === undefined) return;

@@ -2,6 +2,7 @@
 import { convert } from '../arithmetic/convert.js';
 import { type Agreement, boundsAgreement, worse } from '../arithmetic/tolerance.js';
 import { baseUnits } from '../arithmetic/units.js';
+import { significant } from '../arithmetic/write.js';
 import type { Dimension } from '../grammar/types.js';
 import { toleranceFor } from '../larder/tolerances.js';
 import { type SidesSaidTwice, sidesSaidTwice } from './said-twice.js';
@@ -35,4 +36,13 @@ function millimeters({ lengths }: Dimension) {
       return low === null || high === null ? [] : [{ low, high }];
     })
     .sort((a, b) => a.low.compare(b.low));
+}
+
+/** The sides in centimeters: "22.9 cm", "22.9 × 33 cm". */
+export function writtenSides({ lengths }: Dimension): string {
+  const sides = lengths.flatMap(({ amount, unit }) => {
+    const centimeters = convert(amount.low, unit, 'centimeter');
+    return centimeters === null ? [] : [significant(centimeters)];
+  });
+  return `${sides.join(' × ')} cm`;
 }

@@ -54,6 +54,7 @@ export type KitchenWordClass =
   | 'ready-state'
   | 'poured'
   | 'either-ounce'
+  | 'weighed-only'
   | 'with-refuse'
   | 'without-refuse'
   | 'keeping'

@@ -82,5 +82,6 @@ function checkNames(data: Tables): void {
 
 /** The tables of weights, tolerances and limits speak of foods and units that the larder has. */
 function checkReferences(what: string, known: ReadonlySet<string>, named: readonly string[]): void {
-  for (const one of named) if (!known.has(one)) throw new Error(`larder: a table speaks of "${one}", which is no ${what}`);
+  for (const one of named)
+    if (!known.has(one)) throw new Error(`larder: a table speaks of "${one}", which is no ${what}`);
 }

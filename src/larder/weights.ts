@@ -24,9 +24,9 @@ export function pieceWeights(food: Food): readonly Weight[] {
   return nearest(food, piecesByFood());
 }
 
-/** What is thrown away of the food as bought, as shares of its weight, one a row of SR28; none where no table has it. */
+/** What is thrown away of the food as bought, as shares of its weight: by its own rows and those of its classes; none where no table has it. */
 export function refuseShares(food: Food): readonly number[] {
-  return nearest(food, refuseByFood());
+  return [...kindsOf(food)].flatMap((kind) => refuseByFood().get(kind.name) ?? []);
 }
 
 /** How many grams of `part` one `whole` gives; null where no table says. */
@@ -50,8 +50,12 @@ function nearest<T>(food: Food, rows: ByFood<T>): readonly T[] {
   return [];
 }
 
-const volumesByFood = once(() => byFood(larder.volumeWeights.map((row) => [row.food, row.weights.map(weight)])));
-const piecesByFood = once(() => byFood(larder.pieceWeights.map((row) => [row.food, row.weights.map(weight)])));
+const volumesByFood = once(() =>
+  byFood(larder.volumeWeights.map((row) => [row.food, row.weights.map(weight)])),
+);
+const piecesByFood = once(() =>
+  byFood(larder.pieceWeights.map((row) => [row.food, row.weights.map(weight)])),
+);
 const refuseByFood = once(() => byFood(larder.refuse.map((row) => [row.food, [row.percent / 100]])));
 
 function byFood<T>(rows: readonly (readonly [string, readonly T[]])[]): ByFood<T> {

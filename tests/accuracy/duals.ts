@@ -1,9 +1,8 @@
 /** Lists every dual measure of the corpus with what tamis makes of it, and compares that with the labels of a person. */
-import { readFileSync } from 'node:fs';
 import { dualsOf } from '../../src/kitchen/duals.js';
 import { sidesOf } from '../../src/kitchen/sides.js';
-import { readManuscript } from '../../src/reading/read.js';
 import type { SourceFile } from '../../src/manuscript/types.js';
+import { readManuscript } from '../../src/reading/read.js';
 
 export interface ListedDual {
   readonly file: string;
@@ -25,7 +24,10 @@ export function listDuals(files: readonly SourceFile[]): ListedDual[] {
     return [...measures, ...sidesOf(dish)].map(({ passage, first, second, verdict }) => ({
       file: dish.page.path,
       line: dish.page.lines.line(passage.span(second.start, second.end).start),
-      text: `${passage.text.slice(first.start, second.start).replace(/\s+/g, ' ').replace(/[\s(/]+$/, '')} = ${passage.text.slice(second.start, second.end)}`,
+      text: `${passage.text
+        .slice(first.start, second.start)
+        .replace(/\s+/g, ' ')
+        .replace(/[\s(/]+$/, '')} = ${passage.text.slice(second.start, second.end)}`,
       verdict,
     }));
   });

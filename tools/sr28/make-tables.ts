@@ -27,7 +27,9 @@ for (const [ndb, amount, text, grams] of table('measures.tsv')) {
   rows.push([Number(amount), text!, Number(grams)]);
   measures.set(ndb!, rows);
 }
-const refuse = new Map(table('foods.tsv').map(([ndb, , , what, percent]) => [ndb!, { what: what!, percent: Number(percent) }]));
+const refuse = new Map(
+  table('foods.tsv').map(([ndb, , , what, percent]) => [ndb!, { what: what!, percent: Number(percent) }]),
+);
 
 const volumes: string[] = [];
 const pieces: string[] = [];
@@ -40,28 +42,47 @@ for (const { food, ndb, names } of joins()) {
   if (byPiece.length > 0) pieces.push(row(food, ndb, `weights: [${distinct(byPiece.map(pieceText))}]`));
   const waste = refuse.get(ndb);
   if (waste !== undefined && waste.percent > 0)
-    refuses.push(row(food, ndb, `percent: ${waste.percent}, what: ${JSON.stringify(waste.what.toLowerCase())}`));
+    refuses.push(
+      row(food, ndb, `percent: ${waste.percent}, what: ${JSON.stringify(waste.what.toLowerCase())}`),
+    );
 }
 
 const SOURCE = `# Source: USDA National Nutrient Database for Standard Reference, release 28 (2015), a work of the US government, in the public domain;
 # each row has its NDB number. Made by tools/sr28/make-tables.ts: change that, or tools/sr28/joins.yaml, and not this file.`;
-write('volumes.yaml', volumes, '# What a volume of a food weighs. A weight is [amount, unit (US customary), wording, grams]; the wording is SR28\'s own: chopped, sifted, packed.');
-write('pieces.yaml', pieces, '# What a piece of a food weighs, edible part. A weight is [count, unit ("" for the thing itself), size and wording, grams].');
-write('refuse.yaml', refuses, '# What is thrown away of a food as bought, in percent of its weight: bone, shell, peel.');
+write(
+  'volumes.yaml',
+  volumes,
+  "# What a volume of a food weighs. A weight is [amount, unit (US customary), wording, grams]; the wording is SR28's own: chopped, sifted, packed.",
+);
+write(
+  'pieces.yaml',
+  pieces,
+  '# What a piece of a food weighs, edible part. A weight is [count, unit ("" for the thing itself), size and wording, grams].',
+);
+write(
+  'refuse.yaml',
+  refuses,
+  '# What is thrown away of a food as bought, in percent of its weight: bone, shell, peel.',
+);
 console.log(`volumes ${volumes.length}, pieces ${pieces.length}, refuse ${refuses.length}`);
 
 function joins(): Join[] {
   const foods = readdirSync(new URL('foods/', larder))
     .filter((file) => file.endsWith('.yaml'))
     .sort()
-    .flatMap((file) => read(new URL(`foods/${file}`, larder)) as { name: string; also?: string[]; source: string }[]);
-  const namesOf = new Map(foods.map((food) => [food.name, [food.name, ...(food.also ?? [])].map((name) => name.toLowerCase())]));
+    .flatMap(
+      (file) => read(new URL(`foods/${file}`, larder)) as { name: string; also?: string[]; source: string }[],
+    );
+  const namesOf = new Map(
+    foods.map((food) => [food.name, [food.name, ...(food.also ?? [])].map((name) => name.toLowerCase())]),
+  );
   const own = foods.flatMap((food) => {
     const ndb = /SR28 (\d{5})/.exec(food.source)?.[1];
     return ndb === undefined ? [] : [{ food: food.name, ndb }];
   });
   const more = read(new URL('joins.yaml', import.meta.url)) as { food: string; ndb: string }[];
-  for (const { food } of more) if (!namesOf.has(food)) throw new Error(`joins.yaml: "${food}" is no food of the larder`);
+  for (const { food } of more)
+    if (!namesOf.has(food)) throw new Error(`joins.yaml: "${food}" is no food of the larder`);
   return [...own, ...more]
     .map((one) => ({ ...one, names: namesOf.get(one.food)! }))
     .sort((a, b) => (a.food === b.food ? compare(a.ndb, b.ndb) : compare(a.food, b.food)));

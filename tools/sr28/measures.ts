@@ -31,18 +31,23 @@ export function measureOf(
   const volume = VOLUME.exec(words);
   if (volume !== null) {
     const wording = trimmed(words.slice(volume[0].length));
-    return DIGIT.test(wording) ? null : { kind: 'volume', amount, unit: VOLUMES.get(volume[1]!)!, wording, grams };
+    return DIGIT.test(wording)
+      ? null
+      : { kind: 'volume', amount, unit: VOLUMES.get(volume[1]!)!, wording, grams };
   }
   const first = /^[a-z]+/.exec(words)?.[0] ?? '';
   const unit = PIECES.get(first);
   if (unit !== undefined) return piece(amount, unit, words.slice(first.length), grams);
   if (SIZE.test(words)) return piece(amount, '', words, grams);
-  const named = [...names, ...THINGS].find((name) => words === name || new RegExp(`^${escaped(name)}s?\\b`).test(words));
+  const named = [...names, ...THINGS].find(
+    (name) => words === name || new RegExp(`^${escaped(name)}s?\\b`).test(words),
+  );
   return named === undefined ? null : piece(amount, '', words.slice(named.length).replace(/^s\b/, ''), grams);
 }
 
 /** What is no measure of a cook, or weighs something other than the food as listed. */
-const UNUSED = /yield|serving|nlea|makes|prepared|condensed|with refuse|package|container|recipe|reconstituted|pkg|frozen|mcdonald|debbie|wasa|norwegian|brownulated|box|purchased|gumdrops/;
+const UNUSED =
+  /yield|serving|nlea|makes|prepared|condensed|with refuse|package|container|recipe|reconstituted|pkg|frozen|mcdonald|debbie|wasa|norwegian|brownulated|box|purchased|gumdrops/;
 const PARENTHESES = /\s?\(([^)]*)\)?/g;
 /** Parentheses that say how it is filled, rather than its size. */
 const STATED = /^(not )?packed$|^whipped$|^sifted$|^thawed$/;
@@ -64,14 +69,57 @@ const SIZE = /^(extra large|extra small|jumbo|large|medium|small|mini|baby|cherr
 /** Words for a piece, and the larder's unit of it. */
 const PIECES = new Map(
   [
-    ...['bulb', 'bunch', 'clove', 'cube', 'ear', 'fillet', 'head', 'leaf', 'link', 'loaf', 'piece', 'pod', 'rack'],
+    ...[
+      'bulb',
+      'bunch',
+      'clove',
+      'cube',
+      'ear',
+      'fillet',
+      'head',
+      'leaf',
+      'link',
+      'loaf',
+      'piece',
+      'pod',
+      'rack',
+    ],
     ...['sheet', 'slice', 'sprig', 'stalk', 'stick', 'strip', 'wedge', 'dash', 'pat'],
   ].flatMap((unit) => [[unit, unit] as const, [`${unit}s`, unit] as const]),
 );
 PIECES.set('leaves', 'leaf');
 PIECES.set('rasher', 'rasher');
 /** What SR28 calls the thing itself, whatever its name. */
-const THINGS = ['fruit', 'each', 'whole', 'item', 'unit', 'half', 'pepper', 'potato', 'squash', 'root', 'egg', 'breast', 'thigh', 'drumstick', 'wing', 'leg', 'steak', 'chop', 'sausage', 'shell', 'tortilla', 'roll', 'biscuit', 'cookie', 'cracker', 'beans', 'date', 'nuts'];
+const THINGS = [
+  'fruit',
+  'each',
+  'whole',
+  'item',
+  'unit',
+  'half',
+  'pepper',
+  'potato',
+  'squash',
+  'root',
+  'egg',
+  'breast',
+  'thigh',
+  'drumstick',
+  'wing',
+  'leg',
+  'steak',
+  'chop',
+  'sausage',
+  'shell',
+  'tortilla',
+  'roll',
+  'biscuit',
+  'cookie',
+  'cracker',
+  'beans',
+  'date',
+  'nuts',
+];
 
 function piece(count: number, unit: string, rest: string, grams: number): PieceWeight | null {
   const wording = trimmed(rest);
