@@ -4,10 +4,13 @@ import { scaleAbsent } from './heat/scale-absent.js';
 import { amountDisagreement } from './listing/amount-disagreement.js';
 import { unlistedIngredient } from './listing/unlisted-ingredient.js';
 import { unusedIngredient } from './listing/unused-ingredient.js';
+import { amountImplausible } from './measures/amount-implausible.js';
 import { dualMeasureDisagreement } from './measures/dual-measure-disagreement.js';
+import { equivalentDisagreement } from './measures/equivalent-disagreement.js';
 import { ounceKind } from './measures/ounce-kind.js';
 import { packSizeAbsent } from './measures/pack-size-absent.js';
 import { rangeReversed } from './measures/range-reversed.js';
+import { spoonSystemMixed } from './measures/spoon-system-mixed.js';
 import { unitAbsent } from './measures/unit-absent.js';
 import { unitUnclear } from './measures/unit-unclear.js';
 import type { Rule } from './rule.js';
@@ -23,10 +26,13 @@ export const rules: readonly Rule[] = [
   amountDisagreement,
   unlistedIngredient,
   unusedIngredient,
+  amountImplausible,
   dualMeasureDisagreement,
+  equivalentDisagreement,
   ounceKind,
   packSizeAbsent,
   rangeReversed,
+  spoonSystemMixed,
   unitAbsent,
   unitUnclear,
   safeTemperatureAbsent,

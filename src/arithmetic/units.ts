@@ -6,6 +6,8 @@ import type { Unit } from '../larder/types.js';
 /** Whose cups and spoons are meant. A unit that the system does not size keeps its US customary or SI size. */
 export type System = 'us-customary' | 'us-legal' | 'metric' | 'imperial' | 'australian';
 
+export const SYSTEMS: readonly System[] = ['us-customary', 'us-legal', 'metric', 'imperial', 'australian'];
+
 /** The kinds whose units have a size; amounts of one kind can be turned into each other. */
 export type SizedKind = 'volume' | 'mass' | 'length' | 'time';
 

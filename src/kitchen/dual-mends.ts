@@ -55,7 +55,7 @@ export function ownText({ passage }: Pick<Dual, 'passage'>, measure: Measure): s
   return after === '' ? before : `${before} ${after}`;
 }
 
-const JOINT_BEFORE = /(?:[\s(/,;=~]|\bor|\babout|\bapprox\.?)+$/;
+const JOINT_BEFORE = /(?:[\s(/,;=~|]|\bor|\babout|\bapprox\.?)+$/;
 const JOINT_AFTER = /^[\s)]+/;
 /** A number as it stands before its unit. */
 const NUMBER = /^(?:about |around |approx\.? |~ ?)?(\d[\d.,]*(?:[ -]\d+)?(?:[/⁄]\d+)?[¼-¾⅐-⅞]?|[¼-¾⅐-⅞])/;

@@ -1,5 +1,4 @@
 /** Judges what a recipe says twice: whether both measures are one amount, by which arithmetic, and in which system of cups and spoons. */
-import Fraction from 'fraction.js';
 import { sumMeasures } from '../arithmetic/compare.js';
 import {
   type Agreement,
@@ -8,7 +7,7 @@ import {
   boundsAgreement,
   isBookRounding,
 } from '../arithmetic/tolerance.js';
-import { baseUnits, type System, unitSize } from '../arithmetic/units.js';
+import { baseUnits, SYSTEMS, type System, unitSize } from '../arithmetic/units.js';
 import { volumeWeightAgreement, weighVolume } from '../arithmetic/weigh.js';
 import type { Measure } from '../grammar/types.js';
 import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
@@ -39,8 +38,6 @@ export interface Dual extends SaidTwice {
   readonly systems: readonly System[];
 }
 
-export const SYSTEMS: readonly System[] = ['us-customary', 'us-legal', 'metric', 'imperial', 'australian'];
-
 /**
  * Every dual measure of the recipe, judged in the book's system; where it has decided none, in the systems that make
  * the most of the recipe's own duals right.
@@ -50,11 +47,12 @@ export function dualsOf(dish: Dish, system: System | null): Dual[] {
   const systems = system === null ? likeliest(judged) : [system];
   const rounded = roundedByBook(judged.map(({ pair }) => pair));
   return judged.map(({ pair, by }) => {
-    const found = better(systems.flatMap((each) => by.get(each) ?? []));
+    const fitting = system === null ? possible(pair, systems) : systems;
+    const found = better(fitting.flatMap((each) => by.get(each) ?? []));
     return {
       ...pair,
       judgement: found !== null && rounded.has(pair) ? { ...found, agreement: 'right' } : found,
-      systems: SYSTEMS.filter((each) => by.get(each)?.agreement === 'right'),
+      systems: possible(pair, SYSTEMS).filter((each) => by.get(each)?.agreement === 'right'),
     };
   });
 }
@@ -80,6 +78,8 @@ interface Sized extends Bounds {
   readonly unit: string;
 }
 
+const OUNCE = 'ounce';
+const FLUID_OUNCE = 'fluid-ounce';
 const POURED = foodsOfClass('poured');
 const KINDS: ReadonlyMap<string, ToleranceName> = new Map([
   [baseUnits.volume, 'volume'],
@@ -118,7 +118,7 @@ function bySystem(pair: SaidTwice): ReadonlyMap<System, Judgement> {
 /** Whether a measure holds a unit of some size here and another there; an ounce counts, since it may be fluid. */
 function differsBySystem(measure: Measure): boolean {
   const { unit, plus, pack } = measure;
-  const own = unit !== null && (unit === 'ounce' || Object.keys(unitById(unit).elsewhere).length > 0);
+  const own = unit !== null && (unit === OUNCE || Object.keys(unitById(unit).elsewhere).length > 0);
   return own || plus.some(differsBySystem) || (pack !== null && differsBySystem(pack));
 }
 
@@ -135,11 +135,22 @@ function likeliest(judged: readonly Judged[]): readonly System[] {
   return SYSTEMS.filter((_, index) => counts[index] === most);
 }
 
-/** Whether the system has the unit: metric cups know no quart, so a quart of 946 mL speaks for US measures. */
-function isOf({ unit }: Measure, system: System): boolean {
-  if (unit === null || (system !== 'metric' && system !== 'australian')) return true;
+/** Those of the systems that both measures may be of; US customary where none is. */
+function possible({ first, second }: SaidTwice, systems: readonly System[]): readonly System[] {
+  const found = systems.filter((system) => isOf(first, system) && isOf(second, system));
+  return found.length > 0 ? found : ['us-customary'];
+}
+
+/**
+ * Whether a page that does not say so may mean the system's size of the unit. Metric cups know no quart, so a quart of
+ * 946 mL speaks for US measures; and nobody's recipes mean the half pint of 284 mL by a cup, though they mean its pint.
+ */
+export function isOf({ unit }: Pick<Measure, 'unit'>, system: System): boolean {
+  if (unit === null) return true;
   const { kind, elsewhere } = unitById(unit);
-  return kind !== 'volume' || elsewhere[system] !== undefined || Object.keys(elsewhere).length === 0;
+  if (kind !== 'volume' || Object.keys(elsewhere).length === 0) return true;
+  if (system === 'imperial') return elsewhere.metric === undefined;
+  return (system !== 'metric' && system !== 'australian') || elsewhere[system] !== undefined;
 }
 
 function judge(pair: SaidTwice, system: System): Judgement | null {
@@ -182,7 +193,7 @@ function weighed(
 ): Judgement | null {
   const { foods } = pair;
   if (foods.length === 0) return null;
-  if (weight.unit === 'ounce' && isMetric(volume)) {
+  if (weight.unit === OUNCE && isMetric(volume)) {
     const fluid = asFluidOunces(grams, system);
     const agreement = boundsAgreement(fluid, milliliters, toleranceFor('volume'));
     const poured = foods.some((food) => isAnyOf(food, POURED));
@@ -243,8 +254,8 @@ function fractionAlone(measure: Measure): Measure | null {
 }
 
 function asFluidOunces(grams: Sized, system: System): Sized {
-  const ounce = unitSize('ounce')!.value;
-  const fluid = unitSize('fluid-ounce', system)!.value;
+  const ounce = unitSize(OUNCE)!.value;
+  const fluid = unitSize(FLUID_OUNCE, system)!.value;
   return {
     unit: baseUnits.volume,
     low: grams.low.div(ounce).mul(fluid),
@@ -252,11 +263,13 @@ function asFluidOunces(grams: Sized, system: System): Sized {
   };
 }
 
-/** Whether a volume is written in milliliters and the like, whose size no system changes. */
-function isMetric(measure: Measure): boolean {
-  const unit = measure.unit === null ? null : unitById(measure.unit);
-  return unit?.kind === 'volume' && new Fraction(unit.milliliters ?? 0).d === 1n;
+/** Whether a measure is written in grams, milliliters and the like, whose size no system changes. */
+function isMetric({ unit }: Measure): boolean {
+  const size = unit === null ? null : unitSize(unit);
+  return size !== null && METRIC.some((each) => size.value.equals(each));
 }
+
+const METRIC = [1, 10, 100, 1000];
 
 /** The pairs that a coarse rounding of whole books makes right, where at least half of the recipe's pairs keep to it. */
 function roundedByBook(pairs: readonly SaidTwice[]): ReadonlySet<SaidTwice> {

@@ -2,7 +2,7 @@
 import type { Listing } from '../anatomy/types.js';
 import { readText } from '../grammar/text.js';
 import type { Extent, ListedFood, Measure } from '../grammar/types.js';
-import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
+import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { phraseAt } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import { unitById } from '../larder/units.js';
@@ -42,7 +42,9 @@ function isPlural(food: ListedFood): boolean {
 /** A container whose size the line does not give: "1 can tomatoes". Null when the line is clear, or has no container. */
 export function packWithoutSize(listing: Listing): Measure | null {
   const measure = unsizedMeasure(listing);
-  return measure !== null && isContainer(measure) ? measure : null;
+  return measure !== null && isContainer(measure) && !isAnyOf(listing.line.foods[0]!.row, WATER)
+    ? measure
+    : null;
 }
 
 /** An amount that leaves its size to the reader: a bunch or a glass without a size, or "some". Null when the line is clear. */
@@ -51,8 +53,9 @@ export function unclearAmount(listing: Listing): Extent | null {
   if (isFree(listing)) return null;
   if (line.measures.length > 0) {
     const measure = unsizedMeasure(listing);
-    return measure !== null && !isContainer(measure) ? measure : null;
+    return measure !== null && !isContainer(measure) && isUnitOf(measure, listing) ? measure : null;
   }
+  if (isAnyOf(line.foods[0]!.row, SEASONING)) return null;
   if (phraseAt(line.text.split(/\s+/, LONGEST_PHRASE).map(fold), 0, 'unclear-amount') === null) return null;
   const words = readText(line.text).filter((item) => item.kind === 'word');
   const some = phraseAt(
@@ -82,6 +85,16 @@ export function namesFluidOunces({ recipe }: Dish): boolean {
   );
 }
 
+/** "Two glass marbles" are none of a glass: an unknown food takes a vague unit only with "of". */
+function isUnitOf(measure: Measure, { line, passage }: Listing): boolean {
+  const [food] = line.foods;
+  if (food === undefined || food.row !== null || unitById(measure.unit!).kind !== 'vague') return true;
+  return passage.text.slice(measure.start, food.start).split(/\s+/).map(fold).includes('of');
+}
+
+/** A pot of water is no pack, and a little salt is clear. */
+const WATER = foodsNamed('water');
+const SEASONING = foodsOfClass('seasoned-with');
 const OUNCE = 'ounce';
 const FLUID_OUNCE = 'fluid-ounce';
 const EITHER_OUNCE = foodsOfClass('either-ounce');
