@@ -1,4 +1,5 @@
 /** Marks a listed amount that no dish takes, or a unit that the food does not come in. */
+import { printFraction } from '../../src/grammar/print.js';
 import { tooMuch, unsuited } from '../../src/kitchen/plausible.js';
 import type { RecipeRule } from '../rule.js';
 
@@ -36,14 +37,15 @@ export const amountImplausible: RecipeRule = {
     for (const { listing, measure, limit, servings } of tooMuch(dish)) {
       const food = listing.line.foods[0]!;
       const text = listing.passage.text.slice(measure.start, measure.end);
-      const most = limit.unit === undefined ? limit.most : `${limit.most} ${limit.unit}`;
+      const number = printFraction(limit.most);
+      const most = limit.unit === undefined ? number : `${number} ${limit.unit}`;
       yield {
         span: listing.passage.span(measure.start, measure.end),
         subject: food.name,
         message:
           servings === null
             ? `${text} of ${food.text} is more than a recipe takes: ${most} is already a great deal.`
-            : `${text} of ${food.text} for ${servings.toFraction(true)} is more than ${most} each.`,
+            : `${text} of ${food.text} for ${printFraction(servings)} is more than ${most} each.`,
         advice: 'Check the number and the unit.',
       };
     }

@@ -33,10 +33,9 @@ export const ounceKind: RecipeRule = {
     },
   ],
   *look(dish) {
-    if (namesFluidOunces(dish)) return;
     for (const listing of dish.recipe.listings) {
       const measure = ounceOfEitherKind(listing);
-      if (measure === null) continue;
+      if (measure === null || namesFluidOunces(dish)) continue;
       const food = listing.line.foods[0]!;
       const text = listing.passage.text.slice(measure.start, measure.end);
       yield {

@@ -1,7 +1,8 @@
 /** Tells whether two amounts say the same as cooks round on a page. The tolerances are tables (tolerances.yaml, roundings.yaml). */
-import Fraction from 'fraction.js';
+import type Fraction from 'fraction.js';
 import { larder } from '../larder/load.js';
-import type { ToleranceRow } from '../larder/types.js';
+import { once } from '../larder/once.js';
+import type { Tolerance } from '../larder/tolerances.js';
 import { rational, unitSize } from './units.js';
 
 /** right: within the tolerance; loose: near, but not by rounding alone; wrong: another amount. */
@@ -13,16 +14,20 @@ export interface Bounds {
   readonly high: Fraction;
 }
 
-/** How two amounts in one unit agree. It does not matter which is asked first. */
-export function agreement(one: Fraction, other: Fraction, row: ToleranceRow): Agreement {
-  const difference = one.sub(other).abs();
-  const larger = one.gt(other) ? one : other;
-  if (difference.lte(rational(row.step)) || difference.lte(larger.mul(rational(row.share)))) return 'right';
-  return difference.lte(larger.mul(rational(row.query))) ? 'loose' : 'wrong';
+/**
+ * How two amounts in one unit agree. It does not matter which is asked first. The amounts are exact; whether they are near
+ * is not, so it is asked of plain numbers, which are many times quicker.
+ */
+export function agreement(one: Fraction, other: Fraction, { share, step, query }: Tolerance): Agreement {
+  const [a, b] = [one.valueOf(), other.valueOf()];
+  const difference = Math.abs(a - b);
+  const larger = Math.max(a, b);
+  if (difference <= step || difference <= larger * share) return 'right';
+  return difference <= larger * query ? 'loose' : 'wrong';
 }
 
 /** The same for ranges: end by end; a single amount agrees with all that lies in a range, and outside it its nearer end counts. */
-export function boundsAgreement(one: Bounds, other: Bounds, row: ToleranceRow): Agreement {
+export function boundsAgreement(one: Bounds, other: Bounds, row: Tolerance): Agreement {
   if (isSingle(one) === isSingle(other))
     return worse(agreement(one.low, other.low, row), agreement(one.high, other.high, row));
   if (one.low.gt(other.high)) return agreement(one.low, other.high, row);
@@ -41,22 +46,29 @@ export function best(all: readonly Agreement[]): Agreement {
 
 /** Whether a rounding that whole books use makes one amount of the other: a pound as 500 g. Both in the base of their kind. */
 export function isBookRounding(one: Bounds, other: Bounds): boolean {
-  return larder.roundings.some((row) => {
-    const [from, to] = [unitSize(row.unit), unitSize(row.of)];
-    if (from === null || to === null) return false;
-    const factor = rational(row.is).mul(to.value).div(rational(row.amount).mul(from.value));
+  return roundings().some((factor) => {
     const makes = (small: Bounds, large: Bounds) =>
-      isNearly(small.low.mul(factor), large.low) && isNearly(small.high.mul(factor), large.high);
+      isNearly(small.low, large.low, factor) && isNearly(small.high, large.high, factor);
     return makes(one, other) || makes(other, one);
   });
 }
 
+/** By which each rounding multiplies an amount that is exact. */
+const roundings = once(() =>
+  larder.roundings.flatMap((row) => {
+    const [from, to] = [unitSize(row.unit), unitSize(row.of)];
+    if (from === null || to === null) return [];
+    return [rational(row.is).mul(to.value).div(rational(row.amount).mul(from.value)).valueOf()];
+  }),
+);
+
 const RANK: readonly Agreement[] = ['right', 'loose', 'wrong'];
 /** A book's rounding is kept to the last figure that is written. */
-const LAST_FIGURE = new Fraction(1, 100);
+const LAST_FIGURE = 0.01;
 
-function isNearly(one: Fraction, other: Fraction): boolean {
-  return one.sub(other).abs().lte(other.mul(LAST_FIGURE));
+function isNearly(one: Fraction, other: Fraction, factor: number): boolean {
+  const [a, b] = [one.valueOf() * factor, other.valueOf()];
+  return Math.abs(a - b) <= b * LAST_FIGURE;
 }
 
 function isSingle(span: Bounds): boolean {

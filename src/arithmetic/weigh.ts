@@ -78,6 +78,6 @@ function weighing(rows: readonly Weight[], weigh: (row: Weight) => Bounds | null
 
 /** The row's grams for so many of its unit, whose size is given. */
 function times({ low, high }: Bounds, row: Weight, size: Fraction): Bounds {
-  const each = new Fraction(row.grams).div(new Fraction(row.amount).mul(size));
+  const each = row.grams.div(row.amount.mul(size));
   return { low: low.mul(each), high: high.mul(each) };
 }

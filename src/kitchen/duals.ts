@@ -44,6 +44,7 @@ export interface Dual extends SaidTwice {
  */
 export function dualsOf(dish: Dish, system: System | null): Dual[] {
   const judged = judgedPairs(dish);
+  if (judged.length === 0) return [];
   const systems = system === null ? likeliest(judged) : [system];
   const rounded = roundedByBook(judged.map(({ pair }) => pair));
   return judged.map(({ pair, by }) => {
@@ -98,7 +99,7 @@ const known = new WeakMap<Dish, readonly Judged[]>();
 function judgedPairs(dish: Dish): readonly Judged[] {
   let judged = known.get(dish);
   if (judged === undefined) {
-    judged = [...measuresSaidTwice(dish)].map((pair) => ({ pair, by: bySystem(pair) }));
+    judged = measuresSaidTwice(dish).map((pair) => ({ pair, by: bySystem(pair) }));
     known.set(dish, judged);
   }
   return judged;
@@ -106,7 +107,7 @@ function judgedPairs(dish: Dish): readonly Judged[] {
 
 function bySystem(pair: SaidTwice): ReadonlyMap<System, Judgement> {
   const found = new Map<System, Judgement>();
-  const everywhere = ![pair.first, pair.second].some(differsBySystem);
+  const everywhere = !differsBySystem(pair.first, pair.second) && !differsBySystem(pair.second, pair.first);
   const one = everywhere ? judge(pair, 'us-customary') : null;
   for (const system of SYSTEMS) {
     const judgement = everywhere ? one : judge(pair, system);
@@ -115,11 +116,17 @@ function bySystem(pair: SaidTwice): ReadonlyMap<System, Judgement> {
   return found;
 }
 
-/** Whether a measure holds a unit of some size here and another there; an ounce counts, since it may be fluid. */
-function differsBySystem(measure: Measure): boolean {
+/** Whether a measure holds a unit of some size here and another there; an ounce beside a volume may be fluid. */
+function differsBySystem(measure: Measure, other: Measure): boolean {
   const { unit, plus, pack } = measure;
-  const own = unit !== null && (unit === OUNCE || Object.keys(unitById(unit).elsewhere).length > 0);
-  return own || plus.some(differsBySystem) || (pack !== null && differsBySystem(pack));
+  const fluid = unit === OUNCE && other.unit !== null && unitById(other.unit).kind === 'volume';
+  const own = unit !== null && Object.keys(unitById(unit).elsewhere).length > 0;
+  return (
+    fluid ||
+    own ||
+    plus.some((each) => differsBySystem(each, other)) ||
+    (pack !== null && differsBySystem(pack, other))
+  );
 }
 
 function likeliest(judged: readonly Judged[]): readonly System[] {
@@ -167,11 +174,13 @@ function related(pair: SaidTwice, here: Sized, there: Sized, system: System): Ju
   const kind = here.unit === there.unit ? KINDS.get(here.unit) : undefined;
   if (kind !== undefined) {
     const agreement = boundsAgreement(here, there, toleranceFor(kind));
+    // The reader is shown a cup in milliliters and an ounce in grams, whichever comes first.
+    const turned = isMetric(first) && !isMetric(second);
     return {
       agreement,
-      from: first,
-      to: second,
-      expected: here,
+      from: turned ? second : first,
+      to: turned ? first : second,
+      expected: turned ? there : here,
       unit: here.unit,
       food: null,
       asFluid: false,

@@ -39,11 +39,23 @@ export interface Equivalent {
   readonly stated: Bounds | null;
 }
 
+/** Asked for by the recipe and by the book, so found once. */
+const known = new WeakMap<Dish, readonly Equivalent[]>();
+
 /** Every equivalent of the recipe's list, in its order. */
-export function equivalentsOf(dish: Dish): Equivalent[] {
+export function equivalentsOf(dish: Dish): readonly Equivalent[] {
+  let found = known.get(dish);
+  if (found === undefined) {
+    found = foundIn(dish);
+    known.set(dish, found);
+  }
+  return found;
+}
+
+function foundIn(dish: Dish): Equivalent[] {
   const found: Equivalent[] = [];
   for (const pair of measuresSaidTwice(dish)) {
-    const [food] = pair.foods.length > 0 ? pair.foods : [];
+    const [food] = pair.foods;
     if (pair.part !== 'listing' || food === undefined || pair.changed || !isCounted(pair.first)) continue;
     push(found, { ...pair, food, form: null, count: pair.first, amount: pair.second });
   }
@@ -104,18 +116,31 @@ function* counted({ line, passage }: Listing): Iterable<Stated> {
   const [measure] = line.measures;
   const [food] = line.foods;
   if (measure === undefined || food?.row == null || line.foods.some((each) => each.joined === 'and')) return;
-  const words = wordsIn(passage.text);
   if (food.form !== null) {
     if (isCounted(measure))
       for (const amount of measure.equals)
-        yield { passage, words, food: food.row, form: food.form, count: measure, amount };
+        yield {
+          passage,
+          words: wordsIn(passage.text),
+          food: food.row,
+          form: food.form,
+          count: measure,
+          amount,
+        };
     return;
   }
   if (isCounted(measure) || measure.pack !== null) return;
   for (const aside of line.asides) {
     const count = countIn(passage.text, aside, food);
     if (count !== null)
-      yield { passage, words, food: count.food, form: count.form, count: count.measure, amount: measure };
+      yield {
+        passage,
+        words: wordsIn(passage.text),
+        food: count.food,
+        form: count.form,
+        count: count.measure,
+        amount: measure,
+      };
   }
 }
 

@@ -9,14 +9,17 @@ import type { Measure } from '../grammar/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { speaksOf } from '../larder/kitchen-words.js';
 import { larder } from '../larder/load.js';
+import { once } from '../larder/once.js';
 import type { Food, Limit } from '../larder/types.js';
 import type { Dish } from './types.js';
+
+export type ExactLimit = Omit<Limit, 'most'> & { readonly most: Fraction };
 
 /** An amount beyond a limit. `servings` is the number that it was divided by; null where the limit is for the whole recipe. */
 export interface TooMuch {
   readonly listing: Listing;
   readonly measure: Measure;
-  readonly limit: Limit;
+  readonly limit: ExactLimit;
   readonly servings: Fraction | null;
 }
 
@@ -28,8 +31,7 @@ export function* tooMuch(dish: Dish): Iterable<TooMuch> {
     const food = onlyFood(listing);
     const [measure] = listing.line.measures;
     if (food === null || measure === undefined || measure.share) continue;
-    for (const limit of larder.limits) {
-      if (!isAnyOf(food, foodsNamed(limit.food))) continue;
+    for (const limit of limitsOf(food)) {
       const divisor = limit.per === 'serving' ? servings : null;
       if ((limit.per === 'serving' && divisor === null) || !passes(measure, food, limit, divisor)) continue;
       keeping ??= keepsFood(dish);
@@ -45,11 +47,31 @@ export function* unsuited(dish: Dish): Iterable<{ listing: Listing; measure: Mea
   for (const listing of dish.recipe.listings) {
     const food = onlyFood(listing);
     const [measure] = listing.line.measures;
-    const row = measure === undefined ? undefined : larder.suits.find((each) => each.unit === measure.unit);
-    if (measure !== undefined && row?.never.some((name) => isAnyOf(food, foodsNamed(name))))
-      yield { listing, measure };
+    const row = measure === undefined ? undefined : suits().get(measure.unit ?? '');
+    if (measure !== undefined && row !== undefined && isAnyOf(food, row)) yield { listing, measure };
   }
 }
+
+const limits = once(() =>
+  larder.limits.map((limit) => ({
+    limit: { ...limit, most: rational(limit.most) },
+    kinds: foodsNamed(limit.food),
+  })),
+);
+const known = new Map<Food, readonly ExactLimit[]>();
+
+/** The limits that hold for a food, found once: every line is asked about. */
+function limitsOf(food: Food): readonly ExactLimit[] {
+  let own = known.get(food);
+  if (own === undefined) {
+    own = limits().flatMap(({ limit, kinds }) => (isAnyOf(food, kinds) ? [limit] : []));
+    known.set(food, own);
+  }
+  return own;
+}
+
+/** By unit, the foods that do not come in it. */
+const suits = once(() => new Map(larder.suits.map((row) => [row.unit, row.never.flatMap(foodsNamed)])));
 
 /** The food of a line that asks for one food as it is; null where it names several, or a part. */
 function onlyFood({ line }: Listing): Food | null {
@@ -63,8 +85,8 @@ function servingsOf(recipe: Recipe): Fraction | null {
   return amount === null || amount.high.lt(1) ? null : amount.high;
 }
 
-function passes(measure: Measure, food: Food, limit: Limit, servings: Fraction | null): boolean {
-  const most = rational(limit.most).mul(servings ?? 1);
+function passes(measure: Measure, food: Food, limit: ExactLimit, servings: Fraction | null): boolean {
+  const most = servings === null ? limit.most : limit.most.mul(servings);
   if (limit.unit === undefined)
     return measure.unit === null && measure.pack === null && measure.amount.low.gt(most);
   const volume = toBase(most, limit.unit);

@@ -35,8 +35,20 @@ export interface SidesSaidTwice {
   readonly end: number;
 }
 
+/** Several rules ask for the same recipe's pairs, so they are found once. */
+const known = new WeakMap<Dish, readonly SaidTwice[]>();
+
 /** All pairs of measures that the recipe gives as one amount, each once, in the order of its parts. */
-export function* measuresSaidTwice(dish: Dish): Iterable<SaidTwice> {
+export function measuresSaidTwice(dish: Dish): readonly SaidTwice[] {
+  let pairs = known.get(dish);
+  if (pairs === undefined) {
+    pairs = [...pairsOf(dish)];
+    known.set(dish, pairs);
+  }
+  return pairs;
+}
+
+function* pairsOf(dish: Dish): Iterable<SaidTwice> {
   for (const listing of dish.recipe.listings) yield* ofListing(listing);
   for (const { part, passage, items } of dish.parts) {
     if (part === 'listing') continue;

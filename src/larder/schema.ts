@@ -263,7 +263,6 @@ export type Vessel = z.infer<typeof vesselRow>;
 export type LexiconWord = z.infer<typeof lexiconRow>;
 export type SafeTemperature = z.infer<typeof safeTemperatureRow>;
 export type ToleranceName = (typeof toleranceNames)[number];
-export type ToleranceRow = z.infer<typeof toleranceRow>;
 export type Limit = z.infer<typeof limitRow>;
 
 /** All tables, as compiled. */

@@ -8,7 +8,6 @@ export type {
   SafetyClass,
   Technique,
   ToleranceName,
-  ToleranceRow,
   Unit,
   UnitKind,
   Vessel,
