@@ -1,7 +1,9 @@
 /** Finds what a recipe says twice in different units ("3 pounds (1.4 kg)", "9-inch (23 cm)"), with the food that is measured. */
 import type { Listing } from '../anatomy/types.js';
-import type { Dimension, Item, ListedFood, Measure } from '../grammar/types.js';
-import { speaksOf } from '../larder/kitchen-words.js';
+import type { Dimension, Item, ListedFood, Measure, Word } from '../grammar/types.js';
+import { foodAt } from '../larder/foods.js';
+import { isWord, speaksOf } from '../larder/kitchen-words.js';
+import { lexiconAt } from '../larder/lexicon.js';
 import { fold, singular } from '../larder/names.js';
 import type { Food } from '../larder/types.js';
 import { unitById } from '../larder/units.js';
@@ -52,19 +54,35 @@ function* pairsOf(dish: Dish): Iterable<SaidTwice> {
   for (const listing of dish.recipe.listings) yield* ofListing(listing);
   for (const { part, passage, items } of dish.parts) {
     if (part === 'listing') continue;
-    for (const item of items) {
+    for (const [index, item] of items.entries()) {
       if (item.kind !== 'measure' || !holdsTwo(item)) continue;
-      const mention = dish.mentions.find(
-        (each) =>
-          part === 'step' && each.measure?.start === item.start && passage === passageOf(dish, each.step),
-      );
-      const foods = mention?.food == null || mention.group ? [] : [mention.food];
-      const between = mention === undefined ? '' : passage.text.slice(item.end, mention.end);
+      const named = foodAfter(items, index);
+      const between = named === null ? '' : passage.text.slice(item.end, named.end);
       const changed = speaksOf(between, 'changed');
+      const foods = named === null ? [] : [named.food];
       yield* pairs(item, { part, passage, foods, words: wordsIn(between), changed, packed: false });
     }
   }
 }
+
+/** The food that the words after a measure name, directly or after its states: "½ cup (120 mL) of warm water". */
+function foodAfter(items: readonly Item[], index: number): { food: Food; end: number } | null {
+  const words: Word[] = [];
+  for (let at = index + 1; words.length < MOST_WORDS && items[at]?.kind === 'word'; at++)
+    words.push(items[at] as Word);
+  const keys = words.map((word) => word.key);
+  for (let at = 0; at < keys.length; ) {
+    const found = foodAt(keys, at);
+    if (found !== null) return { food: found.food, end: words[at + found.length - 1]!.end };
+    const small = keys[at] === 'of' || isWord(keys[at], 'referring') ? { length: 1 } : null;
+    const skipped = small ?? lexiconAt(keys, at, 'state') ?? lexiconAt(keys, at, 'size');
+    if (skipped === null) return null;
+    at += skipped.length;
+  }
+  return null;
+}
+
+const MOST_WORDS = 10;
 
 /** All lengths that the recipe gives in two units: tins, pieces, cuts. */
 export function* sidesSaidTwice(dish: Dish): Iterable<SidesSaidTwice> {
@@ -163,8 +181,4 @@ function* against(first: Measure, equals: readonly Measure[], context: Context):
 
 function isSized({ unit }: Measure): boolean {
   return unit !== null && ['volume', 'mass', 'length'].includes(unitById(unit).kind);
-}
-
-function passageOf(dish: Dish, step: number): Passage | undefined {
-  return dish.steps[step]?.step.passage;
 }
