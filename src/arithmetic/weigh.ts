@@ -1,8 +1,9 @@
 /** Weighs volumes and pieces of a food by the handbook, and tells whether a stated weight fits. */
 import Fraction from 'fraction.js';
+import { isWord } from '../larder/kitchen-words.js';
 import { toleranceFor } from '../larder/tolerances.js';
 import type { Food } from '../larder/types.js';
-import { pieceWeights, volumeWeights, type Weight } from '../larder/weights.js';
+import { hasOwnVolume, pieceWeights, volumeWeights, type Weight } from '../larder/weights.js';
 import { type Agreement, type Bounds, best, boundsAgreement } from './tolerance.js';
 import { unitSize } from './units.js';
 
@@ -19,7 +20,9 @@ export interface Weighing {
 export function weighVolume(food: Food, milliliters: Bounds, words: readonly string[]): Weighing | null {
   const rows = volumeWeights(food);
   const fitting = rows.filter((row) => row.wording.some((word) => words.includes(word)));
-  return weighing(fitting.length > 0 ? fitting : rows, (row) => {
+  // A cup of cream is no cup of whipped cream unless the line says so.
+  const plain = rows.filter((row) => !row.wording.some((word) => isWord(word, 'changed')));
+  return weighing([fitting, plain, rows].find((some) => some.length > 0) ?? [], (row) => {
     const size = unitSize(row.unit);
     return size === null || size.kind !== 'volume' ? null : times(milliliters, row, size.value);
   });
@@ -48,7 +51,10 @@ export function volumeWeightAgreement(
   words: readonly string[],
 ): Agreement | null {
   const weighed = weighVolume(food, milliliters, words);
-  return weighed === null ? null : weightAgreement(weighed, grams, toleranceFor('weight-of-volume', food));
+  if (weighed === null) return null;
+  // A kind without rows of its own may weigh otherwise than its class: the tolerance is the widest.
+  const tolerance = toleranceFor('weight-of-volume', hasOwnVolume(food) ? food : null);
+  return weightAgreement(weighed, grams, tolerance);
 }
 
 /** How the weight that the handbook gives agrees with a stated one: any of its rows may be meant, and what lies between. */

@@ -24,6 +24,7 @@ export function readTables(folder: URL): Tables {
     safeTemperatures: rows('safe-temperatures.yaml'),
     headings: rows('headings.yaml'),
     volumeWeights: rows('sr28/volumes.yaml'),
+    moreWeights: rows('more-weights.yaml'),
     pieceWeights: rows('sr28/pieces.yaml'),
     refuse: rows('sr28/refuse.yaml'),
     parts: rows('parts.yaml'),
@@ -55,6 +56,7 @@ function checkNames(data: Tables): void {
   const units = new Set(data.units.map((unit) => unit.id));
   checkReferences('food', names, [
     ...data.volumeWeights.map((row) => row.food),
+    ...data.moreWeights.map((row) => row.food),
     ...data.pieceWeights.map((row) => row.food),
     ...data.refuse.map((row) => row.food),
     ...data.parts.flatMap((row) => [row.part, row.whole]),
@@ -63,7 +65,7 @@ function checkNames(data: Tables): void {
     ...data.suits.flatMap((row) => row.never),
   ]);
   checkReferences('unit', units, [
-    ...data.volumeWeights.flatMap((row) => row.weights.map(([, unit]) => unit)),
+    ...[...data.volumeWeights, ...data.moreWeights].flatMap((row) => row.weights.map(([, unit]) => unit)),
     ...data.pieceWeights.flatMap((row) => row.weights.flatMap(([, unit]) => (unit === '' ? [] : [unit]))),
     ...data.roundings.flatMap((row) => [row.unit, row.of]),
     ...data.limits.flatMap((row) => row.unit ?? []),

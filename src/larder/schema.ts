@@ -149,6 +149,13 @@ export const volumeWeightRow = z.strictObject({
   weights: z.array(z.tuple([z.number().positive(), z.string(), z.string(), z.number().positive()])).min(1),
 });
 
+/** A weight that SR28 does not have. */
+export const moreWeightRow = z.strictObject({
+  food: name,
+  weights: z.array(z.tuple([z.number().positive(), z.string(), z.string(), z.number().positive()])).min(1),
+  source,
+});
+
 export const pieceWeightRow = z.strictObject({
   food: name,
   ndb,
@@ -276,6 +283,7 @@ export const tables = z.strictObject({
   safeTemperatures: z.array(safeTemperatureRow),
   headings: z.array(headingRow),
   volumeWeights: z.array(volumeWeightRow),
+  moreWeights: z.array(moreWeightRow),
   pieceWeights: z.array(pieceWeightRow),
   refuse: z.array(refuseRow),
   parts: z.array(partRow),

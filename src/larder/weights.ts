@@ -21,6 +21,11 @@ export function volumeWeights(food: Food): readonly Weight[] {
   return nearest(food, volumesByFood(), knownVolumes);
 }
 
+/** Whether the food's volumes are weighed by rows of its own, and not by those of a class of it. */
+export function hasOwnVolume(food: Food): boolean {
+  return volumesByFood().has(food.name);
+}
+
 /** What pieces of the food weigh; none where no table has it. */
 export function pieceWeights(food: Food): readonly Weight[] {
   return nearest(food, piecesByFood(), knownPieces);
@@ -54,7 +59,9 @@ function nearest(food: Food, rows: Rows, known: Map<Food, readonly Weight[]>): r
   return found;
 }
 
-const volumesByFood = once(() => byFood(larder.volumeWeights.map((row) => [row.food, row.weights])));
+const volumesByFood = once(() =>
+  byFood([...larder.volumeWeights, ...larder.moreWeights].map((row) => [row.food, row.weights])),
+);
 const piecesByFood = once(() => byFood(larder.pieceWeights.map((row) => [row.food, row.weights])));
 const refuseByFood = once(() => byFood(larder.refuse.map((row) => [row.food, [row.percent / 100]])));
 const knownVolumes = new Map<Food, readonly Weight[]>();

@@ -26,7 +26,8 @@ export function measureOf(
   names: readonly string[],
 ): VolumeWeight | PieceWeight | null {
   const plain = text.toLowerCase().replace(/\s+/g, ' ').trim();
-  if (UNUSED.test(plain) || !(amount > 0) || !(grams > 0)) return null;
+  // "cup, fluid (yields 2 cups whipped)" is a cup all the same.
+  if (UNUSED.test(plain.replace(PARENTHESES, '')) || !(amount > 0) || !(grams > 0)) return null;
   const words = plain.replace(PARENTHESES, (_, inside: string) => (STATED.test(inside) ? ` ${inside}` : ''));
   const volume = VOLUME.exec(words);
   if (volume !== null) {
@@ -95,7 +96,6 @@ const THINGS = [
   'each',
   'whole',
   'item',
-  'unit',
   'half',
   'pepper',
   'potato',
