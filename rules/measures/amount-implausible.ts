@@ -1,6 +1,7 @@
 /** Marks a listed amount that no dish takes, or a unit that the food does not come in. */
 import { printFraction } from '../../src/grammar/print.js';
 import { tooMuch, unsuited } from '../../src/kitchen/plausible.js';
+import { unitWord } from '../../src/larder/units.js';
 import type { RecipeRule } from '../rule.js';
 
 export const amountImplausible: RecipeRule = {
@@ -38,7 +39,8 @@ export const amountImplausible: RecipeRule = {
       const food = listing.line.foods[0]!;
       const text = listing.passage.text.slice(measure.start, measure.end);
       const number = printFraction(limit.most);
-      const most = limit.unit === undefined ? number : `${number} ${limit.unit}`;
+      const most =
+        limit.unit === undefined ? number : `${number} ${unitWord(limit.unit, limit.most.valueOf())}`;
       yield {
         span: listing.passage.span(measure.start, measure.end),
         subject: food.name,

@@ -5,6 +5,7 @@ import { writtenAmount } from '../../src/arithmetic/write.js';
 import { printFraction } from '../../src/grammar/print.js';
 import { type BonedAlternative, wrongAlternatives } from '../../src/kitchen/boned.js';
 import { type Drift, driftsOf } from '../../src/kitchen/book-equivalents.js';
+import { contradicted } from '../../src/kitchen/duals.js';
 import { type Equivalent, equivalentsOf } from '../../src/kitchen/equivalents.js';
 import type { Dish } from '../../src/kitchen/types.js';
 import { unitById } from '../../src/larder/units.js';
@@ -49,12 +50,17 @@ export const equivalentDisagreement: BookRule = {
       marks: [],
     },
   ],
-  *look(book) {
+  *look(book, style) {
     for (const dish of book.dishes) {
       const place = placeOf(dish);
+      const wrong = contradicted(dish, style.system);
+      let before: Equivalent | null = null;
       for (const each of equivalentsOf(dish)) {
-        if (each.agreement === 'wrong' || each.agreement === 'loose')
+        if (each.agreement === null || each.agreement === 'right' || wrong.has(each.passage)) continue;
+        // "12 onions (3 pounds / 1.4 kg)" is one equivalent, said twice.
+        if (before?.passage !== each.passage || before.extent.start !== each.extent.start)
           yield { ...place, ...againstHandbook(each) };
+        before = each;
       }
       for (const each of wrongAlternatives(dish)) yield { ...place, ...againstRefuse(each) };
     }
@@ -78,9 +84,8 @@ function againstHandbook({
   stated,
 }: Equivalent): Finding {
   const said = passage.text.slice(amountText.start, amountText.end);
-  const thing = [food.name, unit === null ? null : unitById(unit).names[0], form]
-    .filter((word) => word != null)
-    .join(' ');
+  const piece = unit === null ? '' : ` ${unitById(unit).names[0]}`;
+  const thing = `${food.name}${piece}${form === null ? '' : ` (${form})`}`;
   return {
     span: passage.span(extent.start, closed(passage.text, extent.end)),
     subject: food.name,

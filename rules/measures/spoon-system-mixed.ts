@@ -44,7 +44,8 @@ export const spoonSystemMixed: BookRule = {
     for (const { unit, usual, others } of mixedUnits(book)) {
       for (const { first, count } of others) {
         const { dish, dual } = first;
-        const more = count > 1 ? `, and in ${count - 1} more places` : '';
+        const more =
+          count > 2 ? `, and in ${count - 1} more places` : count > 1 ? ', and in one more place' : '';
         yield {
           file: dish.page.path,
           recipe: dish.recipe.title?.text ?? null,

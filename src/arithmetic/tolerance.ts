@@ -44,27 +44,34 @@ export function best(all: readonly Agreement[]): Agreement {
   return RANK.find((rank) => all.includes(rank)) ?? 'wrong';
 }
 
-/** Whether a rounding that whole books use makes one amount of the other: a pound as 500 g. Both in the base of their kind. */
-export function isBookRounding(one: Bounds, other: Bounds): boolean {
-  return roundings().some((factor) => {
+/**
+ * Whether a rounding that whole books use makes one amount of the other: a pound as 500 g. Both are in the base of their
+ * kind. "always" where it is used beside finer ones.
+ */
+export function bookRounding(one: Bounds, other: Bounds): 'kept' | 'always' | null {
+  for (const { factor, always } of roundings()) {
     const makes = (small: Bounds, large: Bounds) =>
       isNearly(small.low, large.low, factor) && isNearly(small.high, large.high, factor);
-    return makes(one, other) || makes(other, one);
-  });
+    const exact = makes(one, other) ? one : makes(other, one) ? other : null;
+    if (exact !== null) return exact.high.valueOf() <= always ? 'always' : 'kept';
+  }
+  return null;
 }
 
-/** By which each rounding multiplies an amount that is exact. */
+/** By what each rounding multiplies an amount that is exact, and up to which amount any book may use it. */
 const roundings = once(() =>
   larder.roundings.flatMap((row) => {
     const [from, to] = [unitSize(row.unit), unitSize(row.of)];
     if (from === null || to === null) return [];
-    return [rational(row.is).mul(to.value).div(rational(row.amount).mul(from.value)).valueOf()];
+    const factor = rational(row.is).mul(to.value).div(rational(row.amount).mul(from.value)).valueOf();
+    const always = row.always === undefined ? 0 : rational(row.always).mul(from.value).valueOf();
+    return [{ factor, always }];
   }),
 );
 
 const RANK: readonly Agreement[] = ['right', 'loose', 'wrong'];
 /** A book's rounding is kept to the last figure that is written. */
-const LAST_FIGURE = 0.01;
+const LAST_FIGURE = 0.015;
 
 function isNearly(one: Fraction, other: Fraction, factor: number): boolean {
   const [a, b] = [one.valueOf() * factor, other.valueOf()];

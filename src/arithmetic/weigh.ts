@@ -39,8 +39,12 @@ export function weighPieces(
   words: readonly string[],
 ): Weighing | null {
   const rows = pieceWeights(food).filter((row) => row.unit === unit);
-  const fitting = rows.filter((row) => row.wording.some((word) => words.includes(word)));
-  return weighing(fitting.length > 0 ? fitting : rows, (row) => times(count, row, ONE));
+  const said = rows.filter((row) => row.wording.some((word) => words.includes(word)));
+  // A large egg is no extra large one.
+  const fitting = said.filter((row) => row.wording.every((word) => words.includes(word)));
+  return weighing([fitting, said, rows].find((some) => some.length > 0) ?? [], (row) =>
+    times(count, row, ONE),
+  );
 }
 
 /** How a stated volume and a stated weight of the food agree; null where no table says. */

@@ -7,7 +7,7 @@ import { lexiconAt } from '../larder/lexicon.js';
 import { techniqueOf } from '../larder/techniques.js';
 import { toleranceFor } from '../larder/tolerances.js';
 import type { Passage } from '../manuscript/passage.js';
-import { type Dual, dualsOf } from './duals.js';
+import { contradicted, type Dual, dualsOf } from './duals.js';
 import { type Equivalent, equivalentsOf } from './equivalents.js';
 import type { Book, Dish } from './types.js';
 
@@ -36,8 +36,9 @@ export function* driftsOf(book: Book): Iterable<Drift> {
   const pieces = new Map<string, Saying[]>();
   const cups = new Map<string, Saying[]>();
   for (const dish of book.dishes) {
+    const wrong = contradicted(dish, null);
     for (const each of equivalentsOf(dish)) {
-      if (each.agreement !== 'wrong' && each.agreement !== 'loose')
+      if (each.agreement !== 'wrong' && each.agreement !== 'loose' && !wrong.has(each.passage))
         add(pieces, keyOfPieces(each), ofPieces(dish, each));
     }
     for (const dual of dualsOf(dish, null)) {

@@ -40,6 +40,9 @@ export function mixedUnits(book: Book): MixedUnit[] {
   });
 }
 
+const LITER = 'liter';
+/** A third of a cup is printed as 80 mL by those whose cup is 240 mL, and by those whose cup is 250. */
+const THIRDS = new Set([3n, 6n]);
 /** Sizes nearer to each other than this are one size in print: 236.6 and 240 mL. */
 const ONE_SIZE = 0.02;
 /** How far a rounded figure may be from the size that it stands for. */
@@ -56,9 +59,10 @@ function sizedUnit(dish: Dish, dual: Dual): SizedUnit | null {
   const [kitchen, metric] = isOfSystem(dual.first) ? [dual.first, dual.second] : [dual.second, dual.first];
   if (!isOfSystem(kitchen) || isOfSystem(metric) || kitchen.unit === null || metric.unit === null)
     return null;
-  if (![kitchen, metric].every(isPlain)) return null;
+  if (![kitchen, metric].every(isPlain) || THIRDS.has(kitchen.amount.low.d)) return null;
   const volume = unitSize(metric.unit);
-  if (volume?.kind !== 'volume') return null;
+  // A liter is rounded too far to tell a quart from four metric cups.
+  if (volume?.kind !== 'volume' || metric.unit === LITER) return null;
   const stated = metric.amount.low.mul(volume.value).div(kitchen.amount.low).valueOf();
   const [nearest, next] = sizesOf(kitchen.unit)
     .map((members) => ({

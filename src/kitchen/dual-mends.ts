@@ -6,7 +6,7 @@ import { isSmallMetric, kitchenRound } from '../arithmetic/write.js';
 import { printFraction } from '../grammar/print.js';
 import type { Extent, Measure } from '../grammar/types.js';
 import { fold, plurals } from '../larder/names.js';
-import { unitById } from '../larder/units.js';
+import { unitById, unitWord } from '../larder/units.js';
 import type { Dual } from './duals.js';
 
 export interface Recomputed extends Extent {
@@ -50,7 +50,9 @@ export function ownText({ passage }: Pick<Dual, 'passage'>, measure: Measure): s
   const inner = [...measure.equals, ...(measure.pack?.equals ?? [])].sort((a, b) => a.start - b.start);
   const [first] = inner;
   if (first === undefined) return passage.text.slice(measure.start, measure.end);
-  const before = passage.text.slice(measure.start, first.start).replace(JOINT_BEFORE, '');
+  const before = passage.text
+    .slice(measure.start, Math.min(first.start, measure.end))
+    .replace(JOINT_BEFORE, '');
   const after = passage.text.slice(inner[inner.length - 1]!.end, measure.end).replace(JOINT_AFTER, '');
   return after === '' ? before : `${before} ${after}`;
 }
@@ -111,9 +113,9 @@ const VULGAR = new Map([
 /** The unit's word in the number that the new amount asks for; a short form stays as it is. */
 function inNumber(words: string, value: Fraction, unit: string): string {
   const word = words.trimStart();
-  const name = unitById(unit).names.find((each) => [each, ...plurals(each)].map(fold).includes(fold(word)));
-  if (name === undefined) return words;
-  return `${words.slice(0, words.length - word.length)}${value.gt(1) ? (plurals(name)[0] ?? word) : name}`;
+  const [name = ''] = unitById(unit).names;
+  if (![name, ...plurals(name)].map(fold).includes(fold(word))) return words;
+  return `${words.slice(0, words.length - word.length)}${unitWord(unit, value.valueOf())}`;
 }
 
 const COARSE = 10;

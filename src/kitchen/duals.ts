@@ -1,12 +1,6 @@
 /** Judges what a recipe says twice: whether both measures are one amount, by which arithmetic, and in which system of cups and spoons. */
 import { sumMeasures } from '../arithmetic/compare.js';
-import {
-  type Agreement,
-  type Bounds,
-  best,
-  boundsAgreement,
-  isBookRounding,
-} from '../arithmetic/tolerance.js';
+import { type Agreement, type Bounds, best, bookRounding, boundsAgreement } from '../arithmetic/tolerance.js';
 import { baseUnits, SYSTEMS, type System, unitSize } from '../arithmetic/units.js';
 import { volumeWeightAgreement, weighVolume } from '../arithmetic/weigh.js';
 import type { Measure } from '../grammar/types.js';
@@ -14,6 +8,7 @@ import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { toleranceFor } from '../larder/tolerances.js';
 import type { Food, ToleranceName } from '../larder/types.js';
 import { unitById } from '../larder/units.js';
+import type { Passage } from '../manuscript/passage.js';
 import { measuresSaidTwice, type SaidTwice } from './said-twice.js';
 import type { Dish } from './types.js';
 
@@ -45,9 +40,12 @@ export interface Dual extends SaidTwice {
 export function dualsOf(dish: Dish, system: System | null): Dual[] {
   const judged = judgedPairs(dish);
   if (judged.length === 0) return [];
-  const systems = system === null ? likeliest(judged) : [system];
+  // British books measure by metric spoons and imperial pints: spoons say nothing of pints, though quarts do of cups.
+  const ofCups = system === null ? likeliest(judged) : [system];
+  const ofPints = system === null ? likeliest(judged.filter(({ pair }) => isOfPints(pair))) : [system];
   const rounded = roundedByBook(judged.map(({ pair }) => pair));
   return judged.map(({ pair, by }) => {
+    const systems = isOfPints(pair) ? ofPints : ofCups;
     const fitting = system === null ? possible(pair, systems) : systems;
     const found = better(fitting.flatMap((each) => by.get(each) ?? []));
     return {
@@ -74,6 +72,11 @@ export function wrongDuals(all: readonly Dual[]): Dual[] {
   return [...worst.values()];
 }
 
+/** The passages that hold a dual measure which is wrong: what contradicts itself there is marked as that, and once. */
+export function contradicted(dish: Dish, system: System | null): ReadonlySet<Passage> {
+  return new Set(wrongDuals(dualsOf(dish, system)).map((dual) => dual.passage));
+}
+
 /** An amount in the base of its kind. */
 interface Sized extends Bounds {
   readonly unit: string;
@@ -87,6 +90,14 @@ const KINDS: ReadonlyMap<string, ToleranceName> = new Map([
   [baseUnits.mass, 'mass'],
   [baseUnits.length, 'length'],
 ]);
+
+/** Whether a pair is of pints, quarts or fluid ounces, which have imperial sizes and no metric ones. */
+function isOfPints({ first, second }: SaidTwice): boolean {
+  return [first, second].some(({ unit }) => {
+    const elsewhere = unit === null ? {} : unitById(unit).elsewhere;
+    return elsewhere.imperial !== undefined && elsewhere.metric === undefined;
+  });
+}
 
 interface Judged {
   readonly pair: SaidTwice;
@@ -202,14 +213,15 @@ function weighed(
 ): Judgement | null {
   const { foods } = pair;
   if (foods.length === 0) return null;
-  if (weight.unit === OUNCE && isMetric(volume)) {
+  const ounces = weight.pack ?? weight;
+  if (ounces.unit === OUNCE && isMetric(volume)) {
     const fluid = asFluidOunces(grams, system);
     const agreement = boundsAgreement(fluid, milliliters, toleranceFor('volume'));
     const poured = foods.some((food) => isAnyOf(food, POURED));
     if (poured)
       return {
         agreement,
-        from: weight,
+        from: ounces,
         to: volume,
         expected: fluid,
         unit: fluid.unit,
@@ -219,7 +231,7 @@ function weighed(
     if (agreement === 'right')
       return {
         agreement: 'wrong',
-        from: weight,
+        from: ounces,
         to: volume,
         expected: grams,
         unit: grams.unit,
@@ -286,10 +298,11 @@ function roundedByBook(pairs: readonly SaidTwice[]): ReadonlySet<SaidTwice> {
     const [here] = contents(pair.first, 'us-customary');
     const [there] = contents(pair.second, 'us-customary');
     if (here === undefined || here.unit !== baseUnits.mass || there?.unit !== here.unit) return [];
-    return [{ pair, rounded: isBookRounding(here, there) }];
+    return [{ pair, rounding: bookRounding(here, there) }];
   });
-  const rounded = alike.filter((each) => each.rounded).map((each) => each.pair);
-  return new Set(rounded.length * 2 >= alike.length ? rounded : []);
+  const rounded = alike.filter((each) => each.rounding !== null);
+  const keeps = rounded.length * 2 >= alike.length;
+  return new Set(rounded.flatMap(({ pair, rounding }) => (keeps || rounding === 'always' ? [pair] : [])));
 }
 
 function better(all: readonly Judgement[]): Judgement | null {

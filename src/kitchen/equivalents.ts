@@ -88,7 +88,7 @@ function push(found: Equivalent[], stated: Stated): void {
   const agreement =
     pieces === null || grams === null
       ? null
-      : weightAgreement(withRefuse(pieces, food), grams, toleranceFor('weight-of-pieces'));
+      : weightAgreement(withRefuse(pieces, food), grams, toleranceFor('weight-of-pieces', food));
   found.push({
     passage,
     extent: { start: Math.min(count.start, amount.start), end: Math.max(count.end, amount.end) },

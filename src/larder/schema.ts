@@ -204,6 +204,8 @@ export const roundingRow = z.strictObject({
   unit: z.string(),
   is: rational,
   of: z.string(),
+  /** So many of the unit at most, whatever else the recipe keeps to. */
+  always: rational.optional(),
   source,
 });
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { convert } from '../../src/arithmetic/convert.js';
-import { agreement, boundsAgreement, isBookRounding } from '../../src/arithmetic/tolerance.js';
+import { agreement, bookRounding, boundsAgreement } from '../../src/arithmetic/tolerance.js';
 import type { System } from '../../src/arithmetic/units.js';
 import { larder } from '../../src/larder/load.js';
 import { toleranceFor } from '../../src/larder/tolerances.js';
@@ -137,11 +137,14 @@ describe('ranges', () => {
 
 describe('the coarse roundings of whole books', () => {
   const grams = (value: number) => ({ low: new Fraction(value), high: new Fraction(value) });
-  test('a pound is 500 g in some, an ounce 25 g in others, and neither is 560 g a pound', () => {
-    expect(isBookRounding(grams(453.59237), grams(500))).toBe(true);
-    expect(isBookRounding(grams(1000), grams(907.18474))).toBe(true);
-    expect(isBookRounding(grams(113.398), grams(100))).toBe(true);
-    expect(isBookRounding(grams(453.59237), grams(560))).toBe(false);
+  test('a pound is 500 g in some, and 560 g in none', () => {
+    expect(bookRounding(grams(453.59237), grams(500))).toBe('kept');
+    expect(bookRounding(grams(1000), grams(907.18474))).toBe('kept');
+    expect(bookRounding(grams(453.59237), grams(560))).toBeNull();
+  });
+  test('an ounce is 25 g in others, for small amounts beside finer figures', () => {
+    expect(bookRounding(grams(113.398), grams(100))).toBe('always');
+    expect(bookRounding(grams(453.59237), grams(400))).toBe('kept');
   });
 });
 
