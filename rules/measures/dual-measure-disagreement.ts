@@ -82,7 +82,9 @@ function messageOf(dual: Dual): string {
   if (asFluid)
     return `${one} is a weight, ${amount}; the ${place} says ${other}, as if it were fluid ounces.`;
   const of = food === null ? ` is ${amount}` : ` of ${food.name} weighs about ${amount}`;
-  return `${one}${of}; the ${place} says ${other}.`;
+  const [country] = dual.systems;
+  const there = country === undefined ? '' : `, by ${country} measure`;
+  return `${one}${of}; the ${place} says ${other}${there}.`;
 }
 
 function mendsOf(dual: Dual, all: readonly Dual[], system: System): Mend[] {

@@ -1,4 +1,5 @@
 /** Judges what a recipe says twice: whether both measures are one amount, by which arithmetic, and in which system of cups and spoons. */
+import type Fraction from 'fraction.js';
 import { sumMeasures } from '../arithmetic/compare.js';
 import { type Agreement, type Bounds, best, bookRounding, boundsAgreement } from '../arithmetic/tolerance.js';
 import { baseUnits, SYSTEMS, type System, unitSize } from '../arithmetic/units.js';
@@ -24,6 +25,8 @@ export interface Judgement {
   readonly food: Food | null;
   /** An ounce of weight was turned into milliliters as if it were a fluid ounce. */
   readonly asFluid: boolean;
+  /** Whether they are as near as the sizes of one system's cup in print, so that they speak for the system. */
+  readonly close?: boolean;
 }
 
 export interface Dual extends SaidTwice {
@@ -48,10 +51,14 @@ export function dualsOf(dish: Dish, system: System | null): Dual[] {
     const systems = isOfPints(pair) ? ofPints : ofCups;
     const fitting = system === null ? possible(pair, systems) : systems;
     const found = better(fitting.flatMap((each) => by.get(each) ?? []));
+    const right = possible(pair, SYSTEMS).filter((each) => by.get(each)?.agreement === 'right');
+    // A tablespoon of 20 mL among US cups is another country's spoon: something to ask, and no wrong arithmetic.
+    const elsewhere = system === null && right.length > 0 && found?.agreement === 'wrong';
+    const agreement = rounded.has(pair) ? 'right' : elsewhere ? 'loose' : found?.agreement;
     return {
       ...pair,
-      judgement: found !== null && rounded.has(pair) ? { ...found, agreement: 'right' } : found,
-      systems: possible(pair, SYSTEMS).filter((each) => by.get(each)?.agreement === 'right'),
+      judgement: found === null || agreement === undefined ? null : { ...found, agreement },
+      systems: right,
     };
   });
 }
@@ -145,7 +152,7 @@ function likeliest(judged: readonly Judged[]): readonly System[] {
     (system) =>
       judged.filter(
         ({ pair, by }) =>
-          by.get(system)?.agreement === 'right' &&
+          by.get(system)?.close === true &&
           [pair.first, pair.second].every((each) => isOf(each, system)),
       ).length,
   );
@@ -195,6 +202,7 @@ function related(pair: SaidTwice, here: Sized, there: Sized, system: System): Ju
       unit: here.unit,
       food: null,
       asFluid: false,
+      close: isClose(here.low, there.low) && isClose(here.high, there.high),
     };
   }
   if (here.unit === baseUnits.volume && there.unit === baseUnits.mass)
@@ -303,6 +311,14 @@ function roundedByBook(pairs: readonly SaidTwice[]): ReadonlySet<SaidTwice> {
   const rounded = alike.filter((each) => each.rounding !== null);
   const keeps = rounded.length * 2 >= alike.length;
   return new Set(rounded.flatMap(({ pair, rounding }) => (keeps || rounding === 'always' ? [pair] : [])));
+}
+
+/** A cup of 236.6 mL is printed as 240, one of 250 as 250: nearer than the two are to each other. */
+const ONE_CUP = 0.02;
+
+function isClose(one: Fraction, other: Fraction): boolean {
+  const [a, b] = [one.valueOf(), other.valueOf()];
+  return Math.abs(a - b) <= ONE_CUP * Math.max(a, b);
 }
 
 function better(all: readonly Judgement[]): Judgement | null {
