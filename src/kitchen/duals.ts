@@ -152,8 +152,7 @@ function likeliest(judged: readonly Judged[]): readonly System[] {
     (system) =>
       judged.filter(
         ({ pair, by }) =>
-          by.get(system)?.close === true &&
-          [pair.first, pair.second].every((each) => isOf(each, system)),
+          by.get(system)?.close === true && [pair.first, pair.second].every((each) => isOf(each, system)),
       ).length,
   );
   const most = Math.max(...counts);

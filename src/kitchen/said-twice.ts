@@ -24,8 +24,6 @@ export interface SaidTwice {
   readonly changed: boolean;
   /** Whether it is the size of a pack. */
   readonly packed: boolean;
-  /** The other measures of the same thing. */
-  readonly others: readonly Measure[];
 }
 
 /** Lengths said twice. */
@@ -113,7 +111,7 @@ function foodMeasured(food: ListedFood): Food | null {
   return food.form === null ? food.row : null;
 }
 
-type Context = Omit<SaidTwice, 'first' | 'second' | 'others'>;
+type Context = Omit<SaidTwice, 'first' | 'second'>;
 
 function* ofListing({ line, passage }: Listing): Iterable<SaidTwice> {
   const stated = [...line.measures, ...line.foods.slice(1).flatMap((food) => food.measures)].filter(holdsTwo);
@@ -171,12 +169,11 @@ function* pairs(measure: Measure, context: Context): Iterable<SaidTwice> {
 
 function* against(first: Measure, equals: readonly Measure[], context: Context): Iterable<SaidTwice> {
   const all = equals.flatMap((each) => [each, ...each.equals]);
-  for (const second of all)
-    yield { ...context, first, second, others: all.filter((other) => other !== second) };
+  for (const second of all) yield { ...context, first, second };
   // "2 bananas (250 g / 9 oz)", "1 stick (½ cup / 113 g)": what stands in the parentheses says one thing twice by itself.
   const [inner, ...further] = all;
   if (isSized(first) || inner === undefined) return;
-  for (const second of further) yield { ...context, first: inner, second, others: [] };
+  for (const second of further) yield { ...context, first: inner, second };
 }
 
 function isSized({ unit }: Measure): boolean {

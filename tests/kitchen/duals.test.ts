@@ -109,7 +109,7 @@ describe('rules of practice are within the handbook’s tolerance, and three tim
 const files = corpusIn('../shared/corpus/public-domain');
 
 describe.skipIf(files === null)('the dual measures of the corpus', () => {
-  test('have the verdict of a person, every one', () => {
+  test('have the verdict of a person, every one', { timeout: 120_000 }, () => {
     const duals = labelledDuals(files!);
     expect(duals.filter((dual) => dual.label !== dual.verdict)).toEqual([]);
     expect(duals.length).toBeGreaterThan(80);

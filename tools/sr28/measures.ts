@@ -25,7 +25,8 @@ export function measureOf(
   grams: number,
   names: readonly string[],
 ): VolumeWeight | PieceWeight | null {
-  const plain = text.toLowerCase().replace(/\s+/g, ' ').trim();
+  const plain = text.replace(UNSTATED, '').toLowerCase().replace(/\s+/g, ' ').trim();
+  if (NAMED.test(text.replace(UNSTATED, ''))) return null;
   // "cup, fluid (yields 2 cups whipped)" is a cup all the same.
   if (UNUSED.test(plain.replace(PARENTHESES, '')) || !(amount > 0) || !(grams > 0)) return null;
   const words = plain.replace(PARENTHESES, (_, inside: string) => (STATED.test(inside) ? ` ${inside}` : ''));
@@ -48,7 +49,11 @@ export function measureOf(
 
 /** What is no measure of a cook, or weighs something other than the food as listed. */
 const UNUSED =
-  /yield|serving|nlea|makes|prepared|condensed|with refuse|package|container|recipe|reconstituted|pkg|frozen|mcdonald|debbie|wasa|norwegian|brownulated|box|purchased|gumdrops/;
+  /yield|serving|nlea|makes|prepared|condensed|with refuse|package|container|recipe|reconstituted|pkg|frozen|box|purchased|ulated/;
+/** "Not stated", as to where it was grown. */
+const UNSTATED = /,? NS as to.*$/;
+/** A capital letter inside is a maker's or a country's name: what is sold so weighs what its maker likes. */
+const NAMED = /\S\s+\p{Lu}\p{Ll}/u;
 const PARENTHESES = /\s?\(([^)]*)\)?/g;
 /** Parentheses that say how it is filled, rather than its size. */
 const STATED = /^(not )?packed$|^whipped$|^sifted$|^thawed$/;
