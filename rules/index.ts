@@ -19,7 +19,13 @@ import { remainingOfNothing } from './listing/remaining-of-nothing.js';
 import { twiceListed } from './listing/twice-listed.js';
 import { unlistedIngredient } from './listing/unlisted-ingredient.js';
 import { unusedIngredient } from './listing/unused-ingredient.js';
+import { amountImplausible } from './measures/amount-implausible.js';
+import { dualMeasureDisagreement } from './measures/dual-measure-disagreement.js';
+import { equivalentDisagreement } from './measures/equivalent-disagreement.js';
+import { ounceKind } from './measures/ounce-kind.js';
+import { packSizeAbsent } from './measures/pack-size-absent.js';
 import { rangeReversed } from './measures/range-reversed.js';
+import { spoonSystemMixed } from './measures/spoon-system-mixed.js';
 import { unitAbsent } from './measures/unit-absent.js';
 import { unitUnclear } from './measures/unit-unclear.js';
 import type { Rule } from './rule.js';
@@ -50,7 +56,13 @@ export const rules: readonly Rule[] = [
   twiceListed,
   unlistedIngredient,
   unusedIngredient,
+  amountImplausible,
+  dualMeasureDisagreement,
+  equivalentDisagreement,
+  ounceKind,
+  packSizeAbsent,
   rangeReversed,
+  spoonSystemMixed,
   unitAbsent,
   unitUnclear,
   safeTemperatureAbsent,

@@ -7,14 +7,14 @@ export const unitUnclear: RecipeRule = {
   name: 'unit-unclear',
   topic: 'measures',
   weight: 'query',
-  summary: 'An amount gives a container, a bunch or "some", without its size.',
-  why: 'Cans, packets and glasses differ by a factor of four from shop to shop.',
+  summary: 'An amount gives a bunch, a glass, a knob or "some", without its size.',
+  why: 'Bunches, knobs and glasses differ by a factor of four from kitchen to kitchen.',
   sources: ['House styles of cookbook publishers', 'Practice of food magazines'],
   examples: [
     {
-      title: 'a can without its size',
-      text: '# Tomato Soup\n\nServes 4\n\n- 1 can tomatoes\n- 2 cups vegetable stock\n\n1. Simmer the tomatoes in the stock until soft.\n',
-      marks: ['1 can'],
+      title: 'a bunch, and a knob',
+      text: '# Parsley Potatoes\n\nServes 4\n\n- 1 bunch parsley\n- 1 knob butter\n- 2 pounds potatoes\n\n1. Boil the potatoes until soft, and toss them with the butter and the parsley.\n',
+      marks: ['1 bunch', '1 knob'],
     },
     {
       title: 'a glass, and some',

@@ -6,6 +6,8 @@ import type { Unit } from '../larder/types.js';
 /** Whose cups and spoons are meant. A unit that the system does not size keeps its US customary or SI size. */
 export type System = 'us-customary' | 'us-legal' | 'metric' | 'imperial' | 'australian';
 
+export const SYSTEMS: readonly System[] = ['us-customary', 'us-legal', 'metric', 'imperial', 'australian'];
+
 /** The kinds whose units have a size; amounts of one kind can be turned into each other. */
 export type SizedKind = 'volume' | 'mass' | 'length' | 'time';
 
@@ -38,6 +40,12 @@ export function unitSize(
   return size;
 }
 
+/** A number of the larder's: a decimal, or a decimal divided by a whole number where it has no end. */
+export function rational(text: string): Fraction {
+  const [numerator, denominator = '1'] = text.split('/');
+  return new Fraction(numerator!).div(denominator);
+}
+
 const rows: ReadonlyMap<string, Unit> = new Map(larder.units.map((row) => [row.id, row]));
 
 /** Sizes already worked out: every rule asks for the same few, and parsing a fraction costs more than a look-up. */
@@ -56,10 +64,4 @@ function sizeOf(row: Unit | null, system: System): { kind: SizedKind; value: Fra
     if (here !== undefined) return { kind, value: rational(elsewhere ?? here) };
   }
   return null;
-}
-
-/** The larder writes a size as a decimal, or as a decimal divided by a whole number where it has no end. */
-function rational(text: string): Fraction {
-  const [numerator, denominator = '1'] = text.split('/');
-  return new Fraction(numerator!).div(denominator);
 }

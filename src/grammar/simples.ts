@@ -225,7 +225,7 @@ export abstract class SimpleParser extends NumberParser {
     }
   }
 
-  /** "in" is an inch when hyphen or nothing joins it to the number, or a piece or a side follows: "9-in.", "1 in piece". */
+  /** "in" is an inch when hyphen or nothing joins it to the number, or a piece, a side or the closing parenthesis follows: "9-in.", "1 in piece", "(3 in)". */
   private inchesFollow(at: number, number: Numeral): boolean {
     if (at === 2 && this.token(1).tokenType === t.Hyphen) return true;
     const before = number.tokens[number.tokens.length - 1]!;
@@ -235,6 +235,7 @@ export abstract class SimpleParser extends NumberParser {
       endOf(before) === unit.startOffset ||
       unit.image.endsWith('.') ||
       after === t.PieceUnit ||
+      after === t.Close ||
       after === t.TimesWord ||
       after === t.TimesSign
     );

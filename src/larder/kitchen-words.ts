@@ -58,6 +58,13 @@ export type KitchenWordClass =
   | 'opaque-cue'
   | 'each-word'
   | 'ready-state'
+  | 'poured'
+  | 'either-ounce'
+  | 'weighed-only'
+  | 'with-refuse'
+  | 'without-refuse'
+  | 'keeping'
+  | 'changed'
   | 'whole-step'
   | HeatWordClass;
 

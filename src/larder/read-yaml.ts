@@ -27,6 +27,15 @@ export function readTables(folder: URL): Tables {
     heatTolerances: rows('heat-tolerances.yaml'),
     timeTolerances: rows('time-tolerances.yaml'),
     headings: rows('headings.yaml'),
+    volumeWeights: rows('sr28/volumes.yaml'),
+    moreWeights: rows('more-weights.yaml'),
+    pieceWeights: rows('sr28/pieces.yaml'),
+    refuse: rows('sr28/refuse.yaml'),
+    parts: rows('parts.yaml'),
+    tolerances: rows('tolerances.yaml'),
+    roundings: rows('roundings.yaml'),
+    limits: rows('limits.yaml'),
+    suits: rows('suits.yaml'),
   });
   if (!result.success) {
     const issue = result.error.issues[0]!;
@@ -48,6 +57,24 @@ function checkNames(data: Tables): void {
     }
   }
   const names = new Set(data.foods.map((food) => food.name));
+  const units = new Set(data.units.map((unit) => unit.id));
+  checkReferences('food', names, [
+    ...data.volumeWeights.map((row) => row.food),
+    ...data.moreWeights.map((row) => row.food),
+    ...data.pieceWeights.map((row) => row.food),
+    ...data.refuse.map((row) => row.food),
+    ...data.parts.flatMap((row) => [row.part, row.whole]),
+    ...data.tolerances.flatMap((row) => row.foods),
+    ...data.limits.map((row) => row.food),
+    ...data.suits.flatMap((row) => row.never),
+  ]);
+  checkReferences('unit', units, [
+    ...[...data.volumeWeights, ...data.moreWeights].flatMap((row) => row.weights.map(([, unit]) => unit)),
+    ...data.pieceWeights.flatMap((row) => row.weights.flatMap(([, unit]) => (unit === '' ? [] : [unit]))),
+    ...data.roundings.flatMap((row) => [row.unit, row.of]),
+    ...data.limits.flatMap((row) => row.unit ?? []),
+    ...data.suits.map((row) => row.unit),
+  ]);
   for (const food of data.foods) {
     for (const other of [
       ...food.kinds,
@@ -57,4 +84,10 @@ function checkNames(data: Tables): void {
       if (!names.has(other)) throw new Error(`larder: "${food.name}" refers to "${other}", which is no food`);
     }
   }
+}
+
+/** The tables of weights, tolerances and limits speak of foods and units that the larder has. */
+function checkReferences(what: string, known: ReadonlySet<string>, named: readonly string[]): void {
+  for (const one of named)
+    if (!known.has(one)) throw new Error(`larder: a table speaks of "${one}", which is no ${what}`);
 }

@@ -172,6 +172,94 @@ export const timeToleranceRow = z.strictObject({
   source,
 });
 
+/** A row of SR28: five digits. */
+const ndb = z.string().regex(/^\d{5}$/);
+
+export const volumeWeightRow = z.strictObject({
+  food: name,
+  ndb,
+  /** Amount, unit of volume (US customary), SR28's wording, grams. */
+  weights: z.array(z.tuple([z.number().positive(), z.string(), z.string(), z.number().positive()])).min(1),
+});
+
+/** A weight that SR28 does not have. */
+export const moreWeightRow = z.strictObject({
+  food: name,
+  weights: z.array(z.tuple([z.number().positive(), z.string(), z.string(), z.number().positive()])).min(1),
+  source,
+});
+
+export const pieceWeightRow = z.strictObject({
+  food: name,
+  ndb,
+  /** Count, unit of a piece (empty for the thing itself), size and wording, grams of the edible part. */
+  weights: z.array(z.tuple([z.number().positive(), z.string(), z.string(), z.number().positive()])).min(1),
+});
+
+export const refuseRow = z.strictObject({
+  food: name,
+  ndb,
+  /** What is thrown away, in percent of the weight as bought. */
+  percent: z.number().min(1).max(99),
+  what: z.string(),
+});
+
+export const partRow = z.strictObject({ part: name, whole: name, grams: z.number().positive(), source });
+
+export const toleranceNames = [
+  'mass',
+  'volume',
+  'length',
+  'weight-of-volume',
+  'weight-of-pieces',
+  'drift',
+  'weight-drift',
+  'boned',
+] as const;
+
+export const toleranceRow = z.strictObject({
+  tolerance: z.enum(toleranceNames),
+  /** The largest difference that passes, as a share of the larger amount. */
+  share: rational,
+  /** A difference that always passes: milliliters, grams or millimeters. */
+  step: rational,
+  /** The share from which on no rounding explains the difference. */
+  query: rational,
+  /** The foods, with their kinds, of which the row holds; none for all others. */
+  foods: names,
+  why: z.string().min(10),
+  source,
+});
+
+/** A conversion that whole books use: `amount` of `unit` is `is` of `of`. */
+export const roundingRow = z.strictObject({
+  amount: rational,
+  unit: z.string(),
+  is: rational,
+  of: z.string(),
+  /** So many of the unit at most, whatever else the recipe keeps to. */
+  always: rational.optional(),
+  source,
+});
+
+export const limitRow = z.strictObject({
+  food: name,
+  most: rational,
+  /** A unit of volume; none where pieces are counted. */
+  unit: z.string().optional(),
+  per: z.enum(['serving', 'recipe']),
+  /** Whether the limit does not hold where food is brined, cured, pickled or preserved. */
+  kept: z.boolean().default(false),
+  source,
+});
+
+export const suitRow = z.strictObject({
+  unit: z.string(),
+  /** The foods, with their kinds, that do not come in this unit. */
+  never: z.array(name).min(1),
+  source,
+});
+
 export const headingKinds = [
   'list',
   'method',
@@ -216,6 +304,8 @@ export type Technique = z.infer<typeof techniqueRow>;
 export type Vessel = z.infer<typeof vesselRow>;
 export type LexiconWord = z.infer<typeof lexiconRow>;
 export type SafeTemperature = z.infer<typeof safeTemperatureRow>;
+export type ToleranceName = (typeof toleranceNames)[number];
+export type Limit = z.infer<typeof limitRow>;
 
 /** All tables, as compiled. */
 export const tables = z.strictObject({
@@ -231,5 +321,14 @@ export const tables = z.strictObject({
   heatTolerances: z.array(heatToleranceRow),
   timeTolerances: z.array(timeToleranceRow),
   headings: z.array(headingRow),
+  volumeWeights: z.array(volumeWeightRow),
+  moreWeights: z.array(moreWeightRow),
+  pieceWeights: z.array(pieceWeightRow),
+  refuse: z.array(refuseRow),
+  parts: z.array(partRow),
+  tolerances: z.array(toleranceRow),
+  roundings: z.array(roundingRow),
+  limits: z.array(limitRow),
+  suits: z.array(suitRow),
 });
 export type Tables = z.infer<typeof tables>;

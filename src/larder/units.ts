@@ -41,6 +41,12 @@ export function unitNamed(name: string): Unit | null {
   return byExact.get(name) ?? byId.get(name) ?? byKey.get(fold(name)) ?? null;
 }
 
+/** The unit's name in the number that so many of it ask for: "1 cup", "2 cups", "½ cup". */
+export function unitWord(id: string, howMany: number): string {
+  const name = unitById(id).names[0] ?? id;
+  return howMany > 1 ? (plurals(name)[0] ?? name) : name;
+}
+
 /** The unit whose short form is written with exactly these letters: "T", "g", "L". */
 export function unitWritten(exact: string): Unit | null {
   return byExact.get(exact) ?? null;

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { sameAmount, sumMeasures } from '../../src/arithmetic/compare.js';
+import { convert } from '../../src/arithmetic/convert.js';
 import { measure } from './measures.js';
 
 const total = (...measures: Parameters<typeof sumMeasures>[0]): string | null => {
@@ -127,6 +128,25 @@ describe('for any measures', () => {
       fc.property(volumes, (whole) => {
         const half = measure(whole.amount.low.div(2).toFraction(), whole.unit);
         expect(total(half, half)).toBe(total(whole));
+      }),
+    );
+  });
+  const exact = (sum: ReturnType<typeof sumMeasures>) => sum?.low;
+  const units = fc.constantFrom('cup', 'tablespoon', 'teaspoon', 'milliliter', 'pint', 'fluid-ounce');
+  const shares = fc.array(fc.tuple(fc.integer({ min: 1, max: 20 }), units), { minLength: 1, maxLength: 6 });
+  test('uses in mixed units equal the listed total exactly when the total is shared out among them', () => {
+    fc.assert(
+      fc.property(volumes, shares, fc.integer({ min: 1, max: 1000 }), (listed, parts, slip) => {
+        const total = exact(sumMeasures([listed]))!;
+        const all = parts.reduce((sum, [share]) => sum + share, 0);
+        const uses = parts.map(([share, id]) => {
+          const amount = convert(total.mul(share).div(all), 'milliliter', id)!;
+          return measure(amount.toFraction(), id);
+        });
+        expect(exact(sumMeasures(uses))!.equals(total)).toBe(true);
+        const [first, ...others] = uses;
+        const slipped = measure(first!.amount.low.add(new Fraction(1, slip)).toFraction(), first!.unit);
+        expect(exact(sumMeasures([slipped, ...others]))!.equals(total)).toBe(false);
       }),
     );
   });
