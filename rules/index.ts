@@ -12,6 +12,8 @@ import { safeTemperatureAbsent } from './safety/safe-temperature-absent.js';
 import { safeTemperatureLow } from './safety/safe-temperature-low.js';
 import { placeholderLeft } from './structure/placeholder-left.js';
 import { recipeUnclear } from './structure/recipe-unclear.js';
+import { stetIdle } from './structure/stet-idle.js';
+import { stetUnknown } from './structure/stet-unknown.js';
 import { yieldAbsent } from './structure/yield-absent.js';
 
 export const rules: readonly Rule[] = [
@@ -28,4 +30,6 @@ export const rules: readonly Rule[] = [
   placeholderLeft,
   recipeUnclear,
   yieldAbsent,
+  stetIdle,
+  stetUnknown,
 ];

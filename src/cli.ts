@@ -6,9 +6,11 @@ import { rules } from '../rules/index.js';
 import type { Weight } from '../rules/rule.js';
 import { couldNot, Failure } from './cli/failure.js';
 import { type Gathered, gather } from './cli/files.js';
+import { houseStyle } from './cli/house.js';
 import { progress } from './cli/progress.js';
 import { ruleNamed, ruleNames } from './cli/rule-names.js';
 import { writeWhole } from './cli/write-whole.js';
+import type { HouseStyle } from './manuscript/house-style.js';
 import { readManuscript } from './reading/read.js';
 import type { Reading } from './reading/types.js';
 import { explainRule, listRules } from './reports/explain.js';
@@ -32,6 +34,7 @@ interface ReadOptions {
   readonly out?: string;
   readonly stopAt: Weight | 'never';
   readonly only?: string;
+  readonly house?: string;
 }
 
 const program = new Command('tamis')
@@ -65,6 +68,7 @@ program
       .default('fault'),
   )
   .option('--only <rules>', 'only these rules, with commas between')
+  .option('--house <file>', 'the house style; the nearest house-style.yaml upward if left out')
   .addHelpText(
     'after',
     () => `
@@ -106,11 +110,12 @@ program
 
 await main();
 
-function read(paths: string[], options: ReadOptions): void {
+async function read(paths: string[], options: ReadOptions): Promise<void> {
   const only = options.only === undefined ? undefined : ruleNames(options.only, rules);
   const gathered = open(paths);
   if (gathered.files.length === 0) return;
-  const reading = readAll(gathered, only);
+  const style = await styleOf(gathered, options.house);
+  const reading = readAll(gathered, only, style);
   const text = report(reading, options);
   if (options.out === undefined) process.stdout.write(text);
   else writeWhole(options.out, text, gathered.realPaths);
@@ -119,10 +124,10 @@ function read(paths: string[], options: ReadOptions): void {
     process.exitCode = 1;
 }
 
-function show(paths: string[], options: { readonly as: 'text' | 'json' }): void {
+async function show(paths: string[], options: { readonly as: 'text' | 'json' }): Promise<void> {
   const gathered = open(paths);
   if (gathered.files.length === 0) return;
-  const { dishes } = readAll(gathered, []);
+  const { dishes } = readAll(gathered, [], await styleOf(gathered));
   process.stdout.write(options.as === 'json' ? showJson(dishes) : showText(dishes, screen()));
 }
 
@@ -140,10 +145,18 @@ function open(paths: readonly string[]): Gathered {
   return gathered;
 }
 
-function readAll(gathered: Gathered, only: readonly string[] | undefined): Reading {
+function styleOf(gathered: Gathered, named?: string): Promise<HouseStyle> {
+  return houseStyle(
+    gathered,
+    named,
+    rules.map((rule) => rule.name),
+  );
+}
+
+function readAll(gathered: Gathered, only: readonly string[] | undefined, style: HouseStyle): Reading {
   const { onPage, clear } = progress(process.stderr);
   try {
-    return readManuscript(gathered.files, only === undefined ? { onPage } : { onPage, only });
+    return readManuscript(gathered.files, { onPage, style, ...(only === undefined ? {} : { only }) });
   } finally {
     clear();
   }
@@ -198,7 +211,7 @@ async function main(): Promise<void> {
       // Commander has printed its own message; help and version are no errors.
       process.exitCode = error.exitCode === 0 ? 0 : couldNot;
     } else if (error instanceof Failure) {
-      complain(error.message);
+      for (const line of error.message.split('\n')) complain(line);
       process.exitCode = couldNot;
     } else {
       const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);

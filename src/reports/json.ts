@@ -21,12 +21,16 @@ export function reportReading(reading: Reading): ReadingReport {
     })),
     marks: reading.marks.map((mark) => reportMark(mark, places)),
     counts: { fault: reading.counts.fault, query: reading.counts.query, note: reading.counts.note },
-    stetted: reading.stetted.map(({ mark, reason }) => ({
+    stetted: reading.stetted.map(({ mark, reason, stet }) => ({
       rule: mark.rule,
       file: mark.file,
       line: places.place(mark.file, mark.span.start).line,
+      recipe: mark.recipe,
+      subject: mark.subject,
       reason,
+      stet: { line: places.place(mark.file, stet.span.start).line, scope: stet.scope },
     })),
+    style: reading.style.stated ? 'stated' : 'majority',
   };
 }
 
