@@ -15,6 +15,16 @@ import { recipeUnclear } from './structure/recipe-unclear.js';
 import { stetIdle } from './structure/stet-idle.js';
 import { stetUnknown } from './structure/stet-unknown.js';
 import { yieldAbsent } from './structure/yield-absent.js';
+import { listingCapital } from './wording/listing-capital.js';
+import { numberStyle } from './wording/number-style.js';
+import { openingNumber } from './wording/opening-number.js';
+import { rangeStyle } from './wording/range-style.js';
+import { spellingVariant } from './wording/spelling-variant.js';
+import { temperatureStyle } from './wording/temperature-style.js';
+import { termVariant } from './wording/term-variant.js';
+import { titleStyle } from './wording/title-style.js';
+import { unitStyle } from './wording/unit-style.js';
+import { yieldStyle } from './wording/yield-style.js';
 
 export const rules: readonly Rule[] = [
   donenessCueAbsent,
@@ -32,4 +42,14 @@ export const rules: readonly Rule[] = [
   yieldAbsent,
   stetIdle,
   stetUnknown,
+  listingCapital,
+  numberStyle,
+  openingNumber,
+  rangeStyle,
+  spellingVariant,
+  temperatureStyle,
+  termVariant,
+  titleStyle,
+  unitStyle,
+  yieldStyle,
 ];

@@ -52,7 +52,14 @@ export type KitchenWordClass =
   | 'opaque-cue'
   | 'each-word'
   | 'ready-state'
-  | 'whole-step';
+  | 'whole-step'
+  | 'other-measure'
+  | 'unit-symbol'
+  | 'spelling'
+  | 'foreign'
+  | 'small-in-title'
+  | 'helping'
+  | 'abbreviation';
 
 export interface PhraseMatch {
   /** How many words it takes. */
