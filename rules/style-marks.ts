@@ -36,20 +36,26 @@ function openFinding(decision: Decision, style: HouseStyle, sayings: Sayings): B
   const { forms, about } = decision;
   const show = sayings.show ?? quoted;
   const [most, ...others] = forms;
-  const places = others.flatMap(({ places: each, form }) => each.map((place) => ({ ...place, form })));
+  const places = others.flatMap(({ places: each, shown }) => each.map((place) => ({ ...place, shown })));
   const [first, ...more] = inBookOrder(places);
   const all = forms.reduce((sum, each) => sum + each.places.length, 0);
-  const ways = forms.map(({ form, places: each }) => `${show(form)} (${each.length})`).join(', ');
+  const ways = forms.map(({ shown, places: each }) => `${show(shown)} (${each.length})`).join(', ');
   return {
     ...placeOf(first!),
-    subject: about,
-    message: `${sayings.subject(about)} is written ${forms.length} ways in ${all} places: ${ways}.`,
-    advice: `${isTied(decision) ? 'Choose one' : `Most of the ${style.stated ? 'book' : 'manuscript'} has ${show(most!.form)}: choose one`}, and write it everywhere.`,
+    subject: about.replaceAll('-', ' '),
+    message: `${sayings.subject(nameOf(decision))} is written ${forms.length} ways in ${all} places: ${ways}.`,
+    advice: `${isTied(decision) ? 'Choose one' : `Most of the ${style.stated ? 'book' : 'manuscript'} has ${show(most!.shown)}: choose one`}, and write it everywhere.`,
     related: [
-      ...more.map((place) => ({ ...spanOf(place), message: `${show(place.form)} here`, alike: true })),
-      { ...spanOf(most!.places[0]!), message: `${show(most!.form)} here` },
+      ...more.map((place) => ({ ...spanOf(place), message: `${show(place.shown)} here`, alike: true })),
+      { ...spanOf(most!.places[0]!), message: `${show(most!.shown)} here` },
     ],
   };
+}
+
+/** A unit by its name, anything else as most of the book has it where it is named by a form. */
+function nameOf({ aspect, about, forms }: Decision): string {
+  if (aspect === 'unit') return about.replaceAll('-', ' ');
+  return aspect === 'term' || aspect === 'spelling' ? forms[0]!.shown : about;
 }
 
 function isTied({ forms }: Decision): boolean {

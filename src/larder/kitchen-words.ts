@@ -57,6 +57,7 @@ export type KitchenWordClass =
   | 'unit-symbol'
   | 'spelling'
   | 'foreign'
+  | 'sort'
   | 'small-in-title'
   | 'helping'
   | 'abbreviation';

@@ -31,8 +31,6 @@ export const foodRow = z.strictObject({
   generic: z.boolean().default(false),
   /** The food that the bare word means where it is not counted: "pepper" in "salt and pepper". */
   uncounted: name.optional(),
-  /** Its other names are sorts of it or stand beside it, so that none can be put for another. */
-  loose: z.boolean().default(false),
   /** An animal food eaten as bought. */
   ready: z.boolean().default(false),
   /** A finished dish rather than an ingredient. */

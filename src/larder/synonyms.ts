@@ -1,6 +1,6 @@
 /** Knows which names of a food are one name in several spellings, and which are different names for one thing. */
 import { distance } from 'fastest-levenshtein';
-import pluralize from 'pluralize';
+import { wordsOfClass } from './kitchen-words.js';
 import { fold, plurals, singular } from './names.js';
 import type { Food } from './types.js';
 
@@ -28,17 +28,33 @@ export function termsOf(food: Food): string[] {
   return [...new Set([...termsByFood.get(food)!.values()].map(({ term }) => term))];
 }
 
-/** The name as it is compared with others in spelling: lower case, straight apostrophes, the last word singular. */
-export function spellingOf(text: string): string {
-  const lower = text
+/** Whether the name tells a sort of its row's food, so that neither can be put for the other. */
+export function isSort(term: string): boolean {
+  return sorts.has(fold(term));
+}
+
+const sorts = new Set(wordsOfClass('sort').map(fold));
+
+/** A written name of the food as its spelling is compared: lower case, straight apostrophes, the last word singular. */
+export function spellingOf(food: Food, written: string): string {
+  const lower = written
     .toLowerCase()
     .replace(/[’ʼ`]/g, "'")
     .replace(/[\s\u00A0]+/g, ' ')
     .replace(/[‐‑]/g, '-');
   const cut = Math.max(lower.lastIndexOf(' '), lower.lastIndexOf('-')) + 1;
   const last = lower.slice(cut);
-  const one = singular(fold(last));
-  return lower.slice(0, cut) + (one === fold(last) ? last : pluralize.singular(last));
+  // The row knows its own plurals better than any rule: "chilies" are several chiles or several chilis.
+  for (const name of [food.name, ...food.also]) {
+    const own = name.slice(Math.max(name.lastIndexOf(' '), name.lastIndexOf('-')) + 1).toLowerCase();
+    if (fold(own) === fold(last) || plurals(own).every((plural) => fold(plural) !== fold(last))) continue;
+    return lower.slice(0, cut) + (last === withoutAccents(last) ? withoutAccents(own) : own);
+  }
+  return lower;
+}
+
+function withoutAccents(word: string): string {
+  return word.normalize('NFD').replace(/\p{M}+/gu, '');
 }
 
 const termsByFood = new Map<Food, ReadonlyMap<string, Term>>();

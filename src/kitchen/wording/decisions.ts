@@ -17,7 +17,14 @@ export interface Decision {
   readonly aspect: Aspect;
   readonly about: string;
   /** The most used first; of two that are used alike, the one that came first. */
-  readonly forms: readonly { readonly form: string; readonly places: readonly Place[] }[];
+  readonly forms: readonly Form[];
+}
+
+export interface Form {
+  readonly form: string;
+  /** As most places have it. */
+  readonly shown: string;
+  readonly places: readonly Place[];
 }
 
 /** Every decision of the book, in the order of their first places. */
@@ -91,7 +98,16 @@ function readDecisions(book: Book): Decision[] {
     aspect,
     about,
     forms: [...forms]
-      .map(([form, places]) => ({ form, places }))
+      .map(([form, places]) => ({ form, shown: shownOf(form, places), places }))
       .toSorted((a, b) => b.places.length - a.places.length),
   }));
+}
+
+function shownOf(form: string, places: readonly Place[]): string {
+  const counts = new Map<string, number>();
+  for (const { usage } of places) {
+    if (usage.shown === undefined) return form;
+    counts.set(usage.shown, (counts.get(usage.shown) ?? 0) + 1);
+  }
+  return [...counts].toSorted((a, b) => b[1] - a[1])[0]?.[0] ?? form;
 }

@@ -4,7 +4,7 @@ import { foodAt, foodNamed } from '../../larder/foods.js';
 import { wordsOfClass } from '../../larder/kitchen-words.js';
 import { larder } from '../../larder/load.js';
 import { fold } from '../../larder/names.js';
-import { spellingOf, termOf } from '../../larder/synonyms.js';
+import { isSort, spellingOf, termOf } from '../../larder/synonyms.js';
 import type { Food } from '../../larder/types.js';
 import type { Passage } from '../../manuscript/passage.js';
 import type { Mention } from '../types.js';
@@ -27,8 +27,13 @@ export interface Naming {
 export function namingsOf(recipe: Recipe, mentions: readonly Mention[]): Naming[] {
   const namings: Naming[] = [];
   for (const { passage, line } of recipe.listings) {
-    for (const { row, start, end } of line.foods)
-      if (row !== null) pushNaming(namings, row, passage, start, end);
+    // "Eggplant (aubergine)": a second name in the same line is there for those who do not know the first.
+    const named = new Set<Food>();
+    for (const { row, start, end } of line.foods) {
+      if (row === null || named.has(row)) continue;
+      named.add(row);
+      pushNaming(namings, row, passage, start, end);
+    }
   }
   for (const { food, role, step, start, end } of mentions) {
     if (food === null || role !== 'use') continue;
@@ -37,7 +42,7 @@ export function namingsOf(recipe: Recipe, mentions: readonly Mention[]): Naming[
   return namings;
 }
 
-const WORD = /[\p{L}\p{N}%&][\p{L}\p{N}\p{M}%&'’]*/gu;
+const WORD = /[\p{L}\p{N}%&](?:[\p{L}\p{N}\p{M}%&'’]*[\p{L}\p{N}\p{M}%&])?/gu;
 
 function pushNaming(namings: Naming[], food: Food, passage: Passage, from: number, to: number): void {
   const words = [...passage.text.slice(from, to).matchAll(WORD)];
@@ -51,27 +56,28 @@ function pushNaming(namings: Naming[], food: Food, passage: Passage, from: numbe
     const start = from + words[at]!.index;
     const end = from + last.index + last[0].length;
     const text = passage.text.slice(start, end);
-    if (!PARTED.test(text)) namings.push({ food, ...named, spelling: spellingOf(text), passage, start, end });
+    if (!PARTED.test(text))
+      namings.push({ food, ...named, spelling: spellingOf(food, text), passage, start, end });
     return;
   }
 }
 
 /** Words with a mark between them are a name only by chance: "salt, pepper". */
-const PARTED = /[,;:()/\n]/;
+const PARTED = /[,;:()/\n]|\s[-–—]|[-–—]\s/;
 
 /** The decisions that the namings make: which name, and which spelling of it. */
 export function namingUsages(namings: readonly Naming[]): Usage[] {
-  return namings.flatMap(({ food, term, word, spelling, passage, start, end }) => [
-    ...(larderIsLoose(food)
-      ? []
-      : [{ aspect: 'term' as const, about: food.name, form: term, passage, start, end }]),
-    { aspect: 'spelling' as const, about: word, form: spelling, passage, start, end },
-  ]);
+  return namings.flatMap(({ food, term, word, spelling, passage, start, end }) => {
+    const place = { passage, start, end };
+    const spelled = { aspect: 'spelling' as const, about: word, form: spelling, ...place };
+    if (isOneOfMany(food, term)) return [spelled];
+    return [{ aspect: 'term' as const, about: food.name, form: term, shown: spelling, ...place }, spelled];
+  });
 }
 
-/** A class or a family of foods goes by many names that are not the same. */
-function larderIsLoose(food: Food): boolean {
-  return food.generic || food.loose;
+/** A class goes by many names that are not the same, a dish by as many as it has cooks, and a sort is no other name. */
+function isOneOfMany(food: Food, term: string): boolean {
+  return food.generic || food.dish || isSort(term);
 }
 
 /** Words that are spelled in more than one way, foods aside. */
@@ -97,6 +103,7 @@ export function spellingUsages(passages: readonly Passage[]): Usage[] {
         aspect: 'spelling' as const,
         about: spellingMeans.get(stem)!,
         form: stem,
+        shown: found[0].toLowerCase(),
         passage,
         start,
         end: start + found[1]!.length,

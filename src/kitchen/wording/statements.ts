@@ -11,7 +11,7 @@ import type { Usage } from './types.js';
 /** The forms of a recipe's title, yield and list lines, and its sentences that open with a numeral. */
 export function statementUsages(page: Page, recipe: Recipe, parts: readonly ReadPart[]): Usage[] {
   return [
-    ...titleUsages(page, recipe),
+    ...titleUsages(recipe),
     ...yieldUsages(page, recipe),
     ...capitalUsages(recipe),
     ...parts.flatMap(({ part, passage, items }) =>
@@ -20,8 +20,8 @@ export function statementUsages(page: Page, recipe: Recipe, parts: readonly Read
   ];
 }
 
-function titleUsages(page: Page, { title }: Recipe): Usage[] {
-  const form = title === null || isFront(page, title) ? null : titleForm(title.text);
+function titleUsages({ title }: Recipe): Usage[] {
+  const form = title === null ? null : titleForm(title.text);
   if (title === null || form === null) return [];
   return [{ aspect: 'title', about: 'title', form, passage: title, start: 0, end: title.text.length }];
 }
@@ -38,8 +38,9 @@ export function titleForm(title: string): string | null {
   return large === telling.length ? 'Headline Capitals' : large === 0 ? 'Sentence capitals' : null;
 }
 
+/** A label of words, perhaps a colon, perhaps a word for "about", the number, and what is counted. */
 const YIELD =
-  /^\P{L}*?(\p{L}[\p{L} ]*?)?\s*(:?)\s*(?:\p{L}+ )?\D{0,3}(\d[\d¼-¾/.,–—\-\s]*(?:to \d+)?)\s*([\p{L}-]*)/u;
+  /^\P{L}*(?:(\p{L}+(?: \p{L}+){0,4}?)(?!\p{L}))?\s*(:?)\s*(?:(?:about|around|approx\.?|approximately|roughly|up to|at least)\s+)?~?\s*\d[\d¼-¾\s/.,–—-]*(?:to \d+)?\s*([\p{L}-]*)/u;
 
 /** "Serves 4", "Servings: 4", "Makes 4 servings": the label and whether the helpings are named. */
 function yieldUsages(page: Page, recipe: Recipe): Usage[] {
@@ -57,7 +58,7 @@ export function yieldForm(text: string): { readonly about: string; readonly form
   if (found?.[1] === undefined) return null;
   const label = found[1].trim().toLowerCase();
   const labelled = label.charAt(0).toUpperCase() + label.slice(1);
-  const things = found[4] ?? '';
+  const things = found[3] ?? '';
   const helpings = isWord(fold(things), 'helping');
   if (!helpings && things !== '' && !isWord(fold(label.split(' ')[0]!), 'helping')) {
     return { about: 'yield in pieces', form: `${labelled}${found[2]} 12 pieces` };

@@ -28,6 +28,8 @@ export interface Usage {
   readonly about: string;
   /** How it is written there, so that equal forms are equal: "tbsp.", "3 to 5". */
   readonly form: string;
+  /** As it is shown to people, where that is not the form: "caramelized" for the beginning "carameliz". */
+  readonly shown?: string;
   readonly passage: Passage;
   /** Offsets into the passage's text. */
   readonly start: number;
