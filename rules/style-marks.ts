@@ -118,9 +118,10 @@ function inBookOrder<T extends Place>(places: readonly T[]): T[] {
 /** A mark for every place where a word stands that the house style has decided against. */
 export function* unwantedFindings(
   book: Book,
-  decided: Readonly<Record<string, readonly string[]>>,
+  style: HouseStyle,
+  of: 'terms' | 'spellings',
 ): Iterable<BookFinding> {
-  const unwanted = new Unwanted(decided);
+  const unwanted = new Unwanted(style[of], of);
   for (const dish of book.dishes) {
     for (const passage of textsOf(dish.recipe)) {
       for (const { wanted, written, start, end } of unwanted.in(passage)) {

@@ -1,24 +1,28 @@
 #!/usr/bin/env node
 /** The commands: what each is called, what it takes, and the only code that prints, opens the author's files and sets the exit status. */
+import path from 'node:path';
 import { Chalk, type ChalkInstance, supportsColor } from 'chalk';
 import { Command, CommanderError, Option } from 'commander';
 import { rules } from '../rules/index.js';
 import type { Weight } from '../rules/rule.js';
 import { couldNot, Failure } from './cli/failure.js';
 import { type Gathered, gather } from './cli/files.js';
-import { houseStyle } from './cli/house.js';
+import { houseFile, houseStyle } from './cli/house.js';
 import { progress } from './cli/progress.js';
 import { ruleNamed, ruleNames } from './cli/rule-names.js';
-import { writeWhole } from './cli/write-whole.js';
+import { writeNew, writeWhole } from './cli/write-whole.js';
 import type { HouseStyle } from './manuscript/house-style.js';
 import { readManuscript } from './reading/read.js';
 import type { Reading } from './reading/types.js';
+import { draftHouse } from './reports/draft-house.js';
 import { explainRule, listRules } from './reports/explain.js';
 import { galley } from './reports/galley.js';
-import { json } from './reports/json.js';
+import { json, jsonText } from './reports/json.js';
 import { plain } from './reports/plain.js';
 import { showJson } from './reports/show.js';
 import { showText } from './reports/show-text.js';
+import { reportStylesheet } from './reports/stylesheet.js';
+import { stylesheetMarkdown } from './reports/stylesheet-markdown.js';
 import { oneLine } from './reports/text.js';
 import { version } from './version.js';
 
@@ -97,6 +101,29 @@ program
   .action(show);
 
 program
+  .command('stylesheet')
+  .description('compile the style sheet of a manuscript, or draft its house style')
+  .argument('[path...]', 'folders and files; the current folder if left out')
+  .addOption(
+    new Option('--as <form>', 'how the style sheet is written')
+      .choices(['markdown', 'json'])
+      .default('markdown'),
+  )
+  .option('--out <file>', 'write it to a file')
+  .option('--house <file>', 'the house style; the nearest house-style.yaml upward if left out')
+  .option(
+    '--draft-house',
+    'write a house-style.yaml that states what most of the book does, where there is none',
+  )
+  .addHelpText('after', () =>
+    helpAfter([
+      ['tamis stylesheet --out style.md book/', 'write the style sheet for the editor'],
+      ['tamis stylesheet --draft-house book/', 'write book/house-style.yaml'],
+    ]),
+  )
+  .action(stylesheet);
+
+program
   .command('explain')
   .description('tell what a rule looks for, why, and by which source')
   .argument('[rule]', 'the name of a rule; all are listed if left out')
@@ -129,6 +156,32 @@ async function show(paths: string[], options: { readonly as: 'text' | 'json' }):
   if (gathered.files.length === 0) return;
   const { dishes } = readAll(gathered, [], await styleOf(gathered));
   process.stdout.write(options.as === 'json' ? showJson(dishes) : showText(dishes, screen()));
+}
+
+interface StylesheetOptions {
+  readonly as: 'markdown' | 'json';
+  readonly out?: string;
+  readonly house?: string;
+  readonly draftHouse?: boolean;
+}
+
+async function stylesheet(paths: string[], options: StylesheetOptions): Promise<void> {
+  const gathered = open(paths);
+  if (gathered.files.length === 0) return;
+  const reading = readAll(gathered, [], await styleOf(gathered, options.house));
+  if (options.draftHouse === true) {
+    const folder = gathered.folders[0] ?? gathered.root;
+    const file = path.resolve(options.out ?? path.join(folder, houseFile));
+    writeNew(file, draftHouse(reading));
+    process.stdout.write(
+      `${path.relative(process.cwd(), file) || file} was written. Go through it before you keep it.\n`,
+    );
+    return;
+  }
+  const sheet = reportStylesheet(reading);
+  const text = options.as === 'json' ? jsonText(sheet) : stylesheetMarkdown(sheet);
+  if (options.out === undefined) process.stdout.write(text);
+  else writeWhole(options.out, text, gathered.realPaths);
 }
 
 function explain(name: string | undefined): void {

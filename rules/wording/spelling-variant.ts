@@ -39,6 +39,6 @@ export const spellingVariant: BookRule = {
   ],
   *look(book, style) {
     yield* look(book, style);
-    yield* unwantedFindings(book, style.spellings);
+    yield* unwantedFindings(book, style, 'spellings');
   },
 };

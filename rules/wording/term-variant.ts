@@ -39,6 +39,6 @@ export const termVariant: BookRule = {
   ],
   *look(book, style) {
     yield* look(book, style);
-    yield* unwantedFindings(book, style.terms);
+    yield* unwantedFindings(book, style, 'terms');
   },
 };

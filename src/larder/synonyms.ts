@@ -35,8 +35,33 @@ export function isSort(term: string): boolean {
 
 const sorts = new Set(wordsOfClass('sort').map(fold));
 
-/** A written name of the food as its spelling is compared: lower case, straight apostrophes, the last word singular. */
-export function spellingOf(food: Food, written: string): string {
+/** A written name of a food. */
+export interface Spelling {
+  /** As it is compared with others: lower case, straight apostrophes, the last word singular. */
+  readonly spelling: string;
+  /** The same with the capitals that the larder's names have: "Worcestershire sauce". */
+  readonly shown: string;
+}
+
+export function spellingOf(food: Food, written: string): Spelling {
+  let known = spellings.get(food);
+  if (known === undefined) {
+    known = new Map();
+    spellings.set(food, known);
+  }
+  let found = known.get(written);
+  if (found === undefined) {
+    const spelling = inSingular(food, written);
+    found = { spelling, shown: withCapitals(food, spelling) };
+    known.set(written, found);
+  }
+  return found;
+}
+
+/** A book writes the same few names over and over. */
+const spellings = new Map<Food, Map<string, Spelling>>();
+
+function inSingular(food: Food, written: string): string {
   const lower = written
     .toLowerCase()
     .replace(/[’ʼ`]/g, "'")
@@ -51,6 +76,16 @@ export function spellingOf(food: Food, written: string): string {
     return lower.slice(0, cut) + (last === withoutAccents(last) ? withoutAccents(own) : own);
   }
   return lower;
+}
+
+function withCapitals(food: Food, spelling: string): string {
+  const large = new Set([food.name, ...food.also].flatMap((name) => name.match(/\p{Lu}[\p{L}'’]*/gu) ?? []));
+  let text = spelling;
+  for (const word of large) {
+    const at = text.search(new RegExp(String.raw`(?<!\p{L})${word.toLowerCase()}(?!\p{L})`, 'u'));
+    if (at >= 0) text = text.slice(0, at) + word + text.slice(at + word.length);
+  }
+  return text;
 }
 
 function withoutAccents(word: string): string {

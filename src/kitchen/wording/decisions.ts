@@ -28,16 +28,16 @@ export interface Form {
 }
 
 /** Every decision of the book, in the order of their first places. */
-export function decisionsOf(book: Book): readonly Decision[] {
-  let decisions = decided.get(book);
+export function decisionsOf(book: Pick<Book, 'dishes'>): readonly Decision[] {
+  let decisions = decided.get(book.dishes);
   if (decisions === undefined) {
     decisions = readDecisions(book);
-    decided.set(book, decisions);
+    decided.set(book.dishes, decisions);
   }
   return decisions;
 }
 
-const decided = new WeakMap<Book, readonly Decision[]>();
+const decided = new WeakMap<Book['dishes'], readonly Decision[]>();
 
 /** More notes of style than these to a recipe are more than an author reads. */
 const MOST_TO_A_RECIPE = 2;
@@ -76,7 +76,7 @@ function rank({ aspect }: Decision): number {
   return ORDER.indexOf(aspect);
 }
 
-function readDecisions(book: Book): Decision[] {
+function readDecisions(book: Pick<Book, 'dishes'>): Decision[] {
   const all = new Map<string, { aspect: Aspect; about: string; forms: Map<string, Place[]> }>();
   for (const [order, dish] of book.dishes.entries()) {
     for (const usage of wordingOf(dish).usages) {

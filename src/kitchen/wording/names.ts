@@ -3,7 +3,7 @@ import type { Recipe } from '../../anatomy/types.js';
 import { foodAt, foodNamed } from '../../larder/foods.js';
 import { wordsOfClass } from '../../larder/kitchen-words.js';
 import { larder } from '../../larder/load.js';
-import { fold } from '../../larder/names.js';
+import { fold, plurals } from '../../larder/names.js';
 import { isSort, spellingOf, termOf } from '../../larder/synonyms.js';
 import type { Food } from '../../larder/types.js';
 import type { Passage } from '../../manuscript/passage.js';
@@ -18,6 +18,8 @@ export interface Naming {
   readonly word: string;
   /** As it is compared in spelling. */
   readonly spelling: string;
+  /** The same with the capitals that the larder has: "Parmesan". */
+  readonly shown: string;
   readonly passage: Passage;
   readonly start: number;
   readonly end: number;
@@ -56,10 +58,25 @@ function pushNaming(namings: Naming[], food: Food, passage: Passage, from: numbe
     const start = from + words[at]!.index;
     const end = from + last.index + last[0].length;
     const text = passage.text.slice(start, end);
-    if (!PARTED.test(text))
-      namings.push({ food, ...named, spelling: spellingOf(food, text), passage, start, end });
+    if (!PARTED.test(text)) namings.push({ food, ...named, ...spellingOf(food, text), passage, start, end });
     return;
   }
+}
+
+/** Every place in a text where a food's name stands, whatever it does there: for counting, not for reading a recipe. */
+export function namesIn(passage: Passage): Naming[] {
+  const words = [...passage.text.matchAll(WORD)];
+  const keys = words.map(([word]) => fold(word));
+  const namings: Naming[] = [];
+  for (let at = 0; at < keys.length; at++) {
+    const match = foodAt(keys, at);
+    if (match === null) continue;
+    const last = words[at + match.length - 1]!;
+    const before = namings.length;
+    pushNaming(namings, match.food, passage, words[at]!.index, last.index + last[0].length);
+    if (namings.length > before) at += match.length - 1;
+  }
+  return namings;
 }
 
 /** Words with a mark between them are a name only by chance: "salt, pepper". */
@@ -67,11 +84,11 @@ const PARTED = /[,;:()/\n]|\s[-–—]|[-–—]\s/;
 
 /** The decisions that the namings make: which name, and which spelling of it. */
 export function namingUsages(namings: readonly Naming[]): Usage[] {
-  return namings.flatMap(({ food, term, word, spelling, passage, start, end }) => {
+  return namings.flatMap(({ food, term, word, spelling, shown, passage, start, end }) => {
     const place = { passage, start, end };
-    const spelled = { aspect: 'spelling' as const, about: word, form: spelling, ...place };
+    const spelled = { aspect: 'spelling' as const, about: word, form: spelling, shown, ...place };
     if (isOneOfMany(food, term)) return [spelled];
-    return [{ aspect: 'term' as const, about: food.name, form: term, shown: spelling, ...place }, spelled];
+    return [{ aspect: 'term' as const, about: food.name, form: term, shown, ...place }, spelled];
   });
 }
 
@@ -80,36 +97,43 @@ function isOneOfMany(food: Food, term: string): boolean {
   return food.generic || food.dish || isSort(term);
 }
 
-/** Words that are spelled in more than one way, foods aside. */
-const spellings = larder.kitchenWords.flatMap(({ is, word, means }) =>
-  is === 'spelling' ? [[word, means ?? word] as const] : [],
+/** Words that are spelled in more than one way, foods aside: by the stem that all their endings share. */
+const spellings = new Map<string, { readonly about: string; readonly form: string }>(
+  larder.kitchenWords.flatMap(({ is, word, means }) =>
+    is === 'spelling' && means !== undefined
+      ? [word, means].map((form) => [stemOf(form), { about: means, form }] as const)
+      : [],
+  ),
 );
-const spellingMeans = new Map<string, string>(
-  spellings.flatMap(([word, means]) => [
-    [word, means],
-    [means, means],
-  ]),
-);
-const SPELLINGS = wordPattern([...spellingMeans.keys()], String.raw`\p{L}*`);
+const SPELLINGS = wordPattern([...spellings.keys()], String.raw`\p{L}*`);
 
-export function spellingUsages(passages: readonly Passage[]): Usage[] {
+/** "Caramelise" and "caramelising" share all but the e. */
+function stemOf(word: string): string {
+  return /[sz]e$/.test(word) ? word.slice(0, -1) : word;
+}
+
+export function spellingUsages(passages: readonly Passage[]): (Usage & { readonly shown: string })[] {
   if (SPELLINGS === null) return [];
   const pattern = SPELLINGS;
   return passages.flatMap((passage) =>
-    [...passage.text.matchAll(pattern)].map((found) => {
-      const stem = found[1]!.toLowerCase();
-      const start = found.index;
-      return {
-        aspect: 'spelling' as const,
-        about: spellingMeans.get(stem)!,
-        form: stem,
-        shown: found[0].toLowerCase(),
-        passage,
-        start,
-        end: start + found[1]!.length,
-      };
-    }),
+    [...passage.text.matchAll(pattern)].map((found) => ({
+      aspect: 'spelling' as const,
+      ...spellings.get(found[1]!.toLowerCase())!,
+      shown: found[0].toLowerCase(),
+      passage,
+      start: found.index,
+      end: found.index + found[0].length,
+    })),
   );
+}
+
+/** A word that a house style has decided against. */
+export interface UnwantedPlace {
+  readonly wanted: string;
+  /** The letters that are to be replaced: an ending that both words share is none of them. */
+  readonly written: string;
+  readonly start: number;
+  readonly end: number;
 }
 
 /** A house style's words to look for: where an unwanted one stands, and which is wanted. */
@@ -117,31 +141,48 @@ export class Unwanted {
   private readonly wanted = new Map<string, string>();
   private readonly pattern: RegExp | null;
 
-  constructor(decided: Readonly<Record<string, readonly string[]>>) {
+  /** Of a spelling every ending is looked for ("flavoured"), of a term only its plural. */
+  constructor(
+    decided: Readonly<Record<string, readonly string[]>>,
+    private readonly of: 'terms' | 'spellings',
+  ) {
     for (const [wanted, others] of Object.entries(decided)) {
-      for (const other of others.length > 0 ? others : otherNames(wanted))
-        this.wanted.set(keyOf(other), wanted);
+      for (const other of others.length > 0 ? others : otherNames(wanted)) this.add(other, wanted);
     }
-    this.pattern = wordPattern([...this.wanted.keys()], String.raw`(?:es|s)?(?!\p{L})`);
+    this.pattern = wordPattern(
+      [...this.wanted.keys()],
+      of === 'terms' ? String.raw`(?!\p{L})` : String.raw`(\p{L}{0,5})(?!\p{L})`,
+    );
+  }
+
+  private add(other: string, wanted: string): void {
+    const inflected = this.of === 'spellings' && !other.includes(' ') && other.length >= SHORTEST_STEM;
+    const stem = inflected ? stemOf(other) : other;
+    this.wanted.set(keyOf(stem), stem === other ? wanted : stemOf(wanted));
+    if (!inflected) for (const plural of plurals(other)) this.wanted.set(keyOf(plural), wanted);
   }
 
   /** Every unwanted word of a passage; one that is part of another food's name ("coriander seed") is none. */
-  in(
-    passage: Passage,
-  ): { readonly wanted: string; readonly written: string; readonly start: number; readonly end: number }[] {
+  in(passage: Passage): UnwantedPlace[] {
     if (this.pattern === null) return [];
-    const found = [];
+    const found: UnwantedPlace[] = [];
     for (const match of passage.text.matchAll(this.pattern)) {
-      const written = match[0];
-      const wanted = this.wanted.get(keyOf(match[1]!))!;
+      const written = match[1]!;
+      const wanted = this.wanted.get(keyOf(written))!;
       const start = match.index;
-      if (!isOtherFood(passage.text, start, written)) {
-        found.push({ wanted, written, start, end: start + written.length });
-      }
+      const ending = match[2] ?? '';
+      if (ending !== '' && written.length < SHORTEST_STEM) continue;
+      // "Yogurt" is no unwanted "yog": what is wanted already stands there.
+      if (isOtherFood(passage.text, start, written) || keyOf(written + ending).startsWith(keyOf(wanted)))
+        continue;
+      found.push({ wanted, written, start, end: start + written.length });
     }
     return found;
   }
 }
+
+/** A word shorter than this has too many others that begin like it. */
+const SHORTEST_STEM = 4;
 
 function keyOf(word: string): string {
   return word.toLowerCase().replace(/[’ʼ]/g, "'").replace(/\s+/g, ' ');
@@ -178,7 +219,7 @@ function isOtherFood(text: string, start: number, written: string): boolean {
 }
 
 /** A pattern that finds any of the words, the longest first, as whole words with `ending`; null where there are none. */
-function wordPattern(words: readonly string[], ending: string): RegExp | null {
+export function wordPattern(words: readonly string[], ending: string, flags = 'giu'): RegExp | null {
   if (words.length === 0) return null;
   const each = words
     .toSorted((a, b) => b.length - a.length)
@@ -188,7 +229,7 @@ function wordPattern(words: readonly string[], ending: string): RegExp | null {
         .replace(/['’]/g, "['’]")
         .replace(/ /g, String.raw`\s+`),
     );
-  return new RegExp(String.raw`(?<![\p{L}\p{N}])(${each.join('|')})${ending}`, 'giu');
+  return new RegExp(String.raw`(?<![\p{L}\p{N}])(${each.join('|')})${ending}`, flags);
 }
 
 /** Foreign words of the kitchen that a style sheet lists. */
