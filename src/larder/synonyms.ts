@@ -44,22 +44,9 @@ export interface Spelling {
 }
 
 export function spellingOf(food: Food, written: string): Spelling {
-  let known = spellings.get(food);
-  if (known === undefined) {
-    known = new Map();
-    spellings.set(food, known);
-  }
-  let found = known.get(written);
-  if (found === undefined) {
-    const spelling = inSingular(food, written);
-    found = { spelling, shown: withCapitals(food, spelling) };
-    known.set(written, found);
-  }
-  return found;
+  const spelling = inSingular(food, written);
+  return { spelling, shown: withCapitals(food, spelling) };
 }
-
-/** A book writes the same few names over and over. */
-const spellings = new Map<Food, Map<string, Spelling>>();
 
 function inSingular(food: Food, written: string): string {
   const lower = written

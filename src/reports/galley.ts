@@ -24,8 +24,8 @@ export function galley(reading: Reading, options: GalleyOptions): string {
     width: Math.max(narrowest, options.width),
   };
   const blocks = groupMarks(reading).map((group) => groupLines(group, sheet));
-  blocks.push(wrap(closing(reading), sheet.width));
-  if (speaksOfSafety(reading.marks, options.rules)) blocks.push(wrap(caution, sheet.width));
+  blocks.push(wrap(closing(reading, options.rules), sheet.width));
+  if (hasTopic(reading.marks, options.rules, 'safety')) blocks.push(wrap(caution, sheet.width));
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
 }
 
@@ -105,7 +105,10 @@ function markLines(mark: Mark, number: string, line: string, sheet: Sheet): stri
   return [
     `  ${color.bold(number)}  ${line}   ${color.italic(quoted)}${gap}${weightColor(color, mark.weight)(mark.weight)}`,
     ...body(mark.message),
-    ...mark.related.flatMap((related) => body(comparison(mark, related, sheet))),
+    ...mark.related
+      .filter((related) => related.alike !== true)
+      .flatMap((related) => body(comparison(mark, related, sheet))),
+    ...body(likewise(mark, sheet)),
     ...advice,
     ...withRight(last, mark.rule, width, (text) => text, color.dim),
   ];
@@ -113,9 +116,25 @@ function markLines(mark: Mark, number: string, line: string, sheet: Sheet): stri
 
 /** The other side of the disagreement, with its place. */
 function comparison(mark: Mark, related: Related, sheet: Sheet): string {
-  const { line } = sheet.places.place(related.file, related.span.start);
-  const place = related.file === mark.file ? `line ${line}` : `${oneLine(related.file)}, line ${line}`;
-  return `Compare ${place}: ${related.message}`;
+  return `Compare ${placeOf(mark, related, sheet)}: ${related.message}`;
+}
+
+/** More places than these are told by their number. */
+const MOST_PLACES = 4;
+
+/** The other places where the same is to be said; empty where there are none. */
+function likewise(mark: Mark, sheet: Sheet): string {
+  const places = mark.related.filter((related) => related.alike === true);
+  if (places.length === 0) return '';
+  const told = places.slice(0, MOST_PLACES).map((place) => placeOf(mark, place, sheet));
+  const more = places.length - told.length;
+  if (more > 0) told.push(countOf(more, 'place more', 'places more'));
+  return `Also ${joined(told)}.`;
+}
+
+function placeOf(mark: Mark, place: Related, sheet: Sheet): string {
+  const { line } = sheet.places.place(place.file, place.span.start);
+  return place.file === mark.file ? `line ${line}` : `${oneLine(place.file)}, line ${line}`;
 }
 
 /** `left` and `right` at the two ends of a line, or on two lines where they do not fit on one. */
@@ -138,7 +157,7 @@ function weightColor(color: ChalkInstance, weight: Weight): (text: string) => st
   return weight === 'query' ? color.yellow : color.cyan;
 }
 
-function closing(reading: Reading): string {
+function closing(reading: Reading, rules: readonly Rule[]): string {
   const { fault, query, note } = reading.counts;
   const where =
     reading.dishes.length === 0
@@ -152,10 +171,16 @@ function closing(reading: Reading): string {
   const marks = reading.marks.length === 0 ? 'No marks' : capitalized(weights);
   const stands = reading.stetted.length;
   const stetted = stands === 0 ? '' : ` ${capitalized(countOf(stands, 'mark', 'marks'))} silenced by stet.`;
-  return `${marks} in ${where}.${stetted}`;
+  return `${marks} in ${where}.${stetted}${bySelf(reading, rules)}`;
 }
 
-function speaksOfSafety(marks: readonly Mark[], rules: readonly Rule[]): boolean {
-  const safety = new Set(rules.filter((rule) => rule.topic === 'safety').map((rule) => rule.name));
-  return marks.some((mark) => safety.has(mark.rule));
+/** Who has marks of style and no house style is told by what they were judged. */
+function bySelf({ style, marks }: Reading, rules: readonly Rule[]): string {
+  if (style.stated || !hasTopic(marks, rules, 'wording')) return '';
+  return ' There is no house style: what most of the manuscript does was taken as its style.';
+}
+
+function hasTopic(marks: readonly Mark[], rules: readonly Rule[], topic: Rule['topic']): boolean {
+  const names = new Set(rules.filter((rule) => rule.topic === topic).map((rule) => rule.name));
+  return marks.some((mark) => names.has(mark.rule));
 }

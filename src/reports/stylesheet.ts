@@ -79,11 +79,12 @@ const byName = new Intl.Collator('en', { numeric: true });
 /** Foods that some list or method uses, wherever the book names them; those without a row by the list's own words. */
 function foodsOf(dishes: readonly Dish[], places: Places): StylesheetEntry[] {
   const register = new Register(places);
-  const used = new Set(dishes.flatMap((dish) => wordingOf(dish).namings.map(({ food }) => food)));
+  const used = new Set(dishes.flatMap((dish) => wordingOf(dish).namings.map(({ named }) => named.food)));
   for (const dish of dishes) {
     for (const passage of textsOf(dish.recipe)) {
-      for (const { food, shown, start, end } of namesIn(passage)) {
-        if (used.has(food)) register.add(food.name, shown, dish, passage, start, end);
+      for (const { named, from } of namesIn(passage)) {
+        const { food, shown, start, end } = named;
+        if (used.has(food)) register.add(food.name, shown, dish, passage, from + start, from + end);
       }
     }
     for (const { passage, line } of dish.recipe.listings) {

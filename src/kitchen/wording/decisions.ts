@@ -2,6 +2,7 @@
 import type { HouseStyle } from '../../manuscript/house-style.js';
 import type { Book, Dish } from '../types.js';
 import { isDecided } from './house.js';
+import { choicesOf, type NameChoice, type Named, usageOf } from './names.js';
 import type { Aspect, Usage } from './types.js';
 import { wordingOf } from './wording.js';
 
@@ -27,7 +28,7 @@ export interface Form {
   readonly places: readonly Place[];
 }
 
-/** Every decision of the book, in the order of their first places. */
+/** Every decision of the book; of names and spellings of foods only those made in more than one way. */
 export function decisionsOf(book: Pick<Book, 'dishes'>): readonly Decision[] {
   let decisions = decided.get(book.dishes);
   if (decisions === undefined) {
@@ -76,22 +77,23 @@ function rank({ aspect }: Decision): number {
   return ORDER.indexOf(aspect);
 }
 
+type Tally = Map<string, { aspect: Aspect; about: string; forms: Map<string, Place[]> }>;
+
 function readDecisions(book: Pick<Book, 'dishes'>): Decision[] {
-  const all = new Map<string, { aspect: Aspect; about: string; forms: Map<string, Place[]> }>();
+  const all: Tally = new Map();
+  const open = openNames(book.dishes);
   for (const [order, dish] of book.dishes.entries()) {
-    for (const usage of wordingOf(dish).usages) {
+    const { usages, namings } = wordingOf(dish);
+    for (const naming of namings) {
+      for (const choice of open.get(naming.named) ?? []) {
+        tally(all, choice.about, { dish, order, usage: usageOf(choice, naming) });
+      }
+    }
+    for (const usage of usages) {
       // What a sentence opens with is put right recipe by recipe.
       const about =
         usage.aspect === 'opening' ? `opening ${dish.page.path} ${dish.recipe.span.start}` : usage.about;
-      const key = `${usage.aspect} ${about}`;
-      let decision = all.get(key);
-      if (decision === undefined) {
-        decision = { aspect: usage.aspect, about, forms: new Map() };
-        all.set(key, decision);
-      }
-      const places = decision.forms.get(usage.form);
-      if (places === undefined) decision.forms.set(usage.form, [{ dish, usage, order }]);
-      else places.push({ dish, usage, order });
+      tally(all, about, { dish, order, usage });
     }
   }
   return [...all.values()].map(({ aspect, about, forms }) => ({
@@ -101,6 +103,45 @@ function readDecisions(book: Pick<Book, 'dishes'>): Decision[] {
       .map(([form, places]) => ({ form, shown: shownOf(form, places), places }))
       .toSorted((a, b) => b.places.length - a.places.length),
   }));
+}
+
+function tally(all: Tally, about: string, place: Place): void {
+  const { aspect, form } = place.usage;
+  const key = `${aspect} ${about}`;
+  let decision = all.get(key);
+  if (decision === undefined) {
+    decision = { aspect, about, forms: new Map() };
+    all.set(key, decision);
+  }
+  const places = decision.forms.get(form);
+  if (places === undefined) decision.forms.set(form, [place]);
+  else places.push(place);
+}
+
+/** The choices that each name makes and another name makes otherwise: most foods have one name, and need no counting. */
+function openNames(dishes: readonly Dish[]): ReadonlyMap<Named, readonly NameChoice[]> {
+  const choices = new Map<Named, readonly NameChoice[]>();
+  const forms = new Map<string, string | null>();
+  for (const dish of dishes) {
+    for (const { named } of wordingOf(dish).namings) {
+      if (choices.has(named)) continue;
+      const own = choicesOf(named);
+      choices.set(named, own);
+      for (const { aspect, about, form } of own) {
+        const key = `${aspect} ${about}`;
+        const known = forms.get(key);
+        // Null says that there are several.
+        if (known === undefined) forms.set(key, form);
+        else if (known !== form) forms.set(key, null);
+      }
+    }
+  }
+  return new Map(
+    [...choices].map(([named, own]) => [
+      named,
+      own.filter(({ aspect, about }) => forms.get(`${aspect} ${about}`) === null),
+    ]),
+  );
 }
 
 function shownOf(form: string, places: readonly Place[]): string {

@@ -10,8 +10,8 @@ import type { Passage } from '../../manuscript/passage.js';
 import type { Mention } from '../types.js';
 import type { Usage } from './types.js';
 
-/** A place that names a food of the larder. */
-export interface Naming {
+/** A food's name in a few words of text. */
+export interface Named {
   readonly food: Food;
   readonly term: string;
   /** The name of the larder of which it is a spelling. */
@@ -20,9 +20,17 @@ export interface Naming {
   readonly spelling: string;
   /** The same with the capitals that the larder has: "Parmesan". */
   readonly shown: string;
-  readonly passage: Passage;
+  /** Offsets into those words. */
   readonly start: number;
   readonly end: number;
+}
+
+/** A place that names a food of the larder. The name is shared by all places that write it so. */
+export interface Naming {
+  readonly named: Named;
+  readonly passage: Passage;
+  /** Where the words begin in which the name stands. */
+  readonly from: number;
 }
 
 /** Every place on the list and in the method that names a food in words of the larder. */
@@ -47,20 +55,39 @@ export function namingsOf(recipe: Recipe, mentions: readonly Mention[]): Naming[
 const WORD = /[\p{L}\p{N}%&](?:[\p{L}\p{N}\p{M}%&'’]*[\p{L}\p{N}\p{M}%&])?/gu;
 
 function pushNaming(namings: Naming[], food: Food, passage: Passage, from: number, to: number): void {
-  const words = [...passage.text.slice(from, to).matchAll(WORD)];
+  const text = passage.text.slice(from, to);
+  let known = namedIn.get(food);
+  if (known === undefined) {
+    known = new Map();
+    namedIn.set(food, known);
+  }
+  let named = known.get(text);
+  if (named === undefined) {
+    named = readNaming(food, text);
+    known.set(text, named);
+  }
+  if (named === null) return;
+  namings.push({ named, passage, from });
+}
+
+/** A book writes the same few names over and over. */
+const namedIn = new WeakMap<Food, Map<string, Named | null>>();
+
+function readNaming(food: Food, text: string): Named | null {
+  const words = [...text.matchAll(WORD)];
   const keys = words.map(([word]) => fold(word));
   for (let at = 0; at < keys.length; at++) {
     const match = foodAt(keys, at);
     if (match?.food !== food) continue;
     const named = termOf(food, keys.slice(at, at + match.length).join(''));
-    if (named === null) return;
+    if (named === null) return null;
     const last = words[at + match.length - 1]!;
-    const start = from + words[at]!.index;
-    const end = from + last.index + last[0].length;
-    const text = passage.text.slice(start, end);
-    if (!PARTED.test(text)) namings.push({ food, ...named, ...spellingOf(food, text), passage, start, end });
-    return;
+    const start = words[at]!.index;
+    const end = last.index + last[0].length;
+    const written = text.slice(start, end);
+    return PARTED.test(written) ? null : { food, ...named, ...spellingOf(food, written), start, end };
   }
+  return null;
 }
 
 /** Every place in a text where a food's name stands, whatever it does there: for counting, not for reading a recipe. */
@@ -82,14 +109,23 @@ export function namesIn(passage: Passage): Naming[] {
 /** Words with a mark between them are a name only by chance: "salt, pepper". */
 const PARTED = /[,;:()/\n]|\s[-–—]|[-–—]\s/;
 
-/** The decisions that the namings make: which name, and which spelling of it. */
-export function namingUsages(namings: readonly Naming[]): Usage[] {
-  return namings.flatMap(({ food, term, word, spelling, shown, passage, start, end }) => {
-    const place = { passage, start, end };
-    const spelled = { aspect: 'spelling' as const, about: word, form: spelling, shown, ...place };
-    if (isOneOfMany(food, term)) return [spelled];
-    return [{ aspect: 'term' as const, about: food.name, form: term, shown, ...place }, spelled];
-  });
+/** A decision that a name makes: which of the food's names, or which spelling of it. */
+export interface NameChoice {
+  readonly aspect: 'term' | 'spelling';
+  readonly about: string;
+  readonly form: string;
+}
+
+/** What a name decides. */
+export function choicesOf({ food, term, word, spelling }: Named): readonly NameChoice[] {
+  const spelled = { aspect: 'spelling', about: word, form: spelling } as const;
+  if (isOneOfMany(food, term)) return [spelled];
+  return [{ aspect: 'term', about: food.name, form: term }, spelled];
+}
+
+/** The place of a choice, as a usage. */
+export function usageOf(choice: NameChoice, { named, passage, from }: Naming): Usage {
+  return { ...choice, shown: named.shown, passage, start: from + named.start, end: from + named.end };
 }
 
 /** A class goes by many names that are not the same, a dish by as many as it has cooks, and a sort is no other name. */
@@ -107,6 +143,9 @@ const spellings = new Map<string, { readonly about: string; readonly form: strin
 );
 const SPELLINGS = wordPattern([...spellings.keys()], String.raw`\p{L}*`);
 
+/** Tells quickly that a text has none of them, which is so of most. */
+const SPELLED = new RegExp([...spellings.keys()].join('|'), 'i');
+
 /** "Caramelise" and "caramelising" share all but the e. */
 function stemOf(word: string): string {
   return /[sz]e$/.test(word) ? word.slice(0, -1) : word;
@@ -116,14 +155,16 @@ export function spellingUsages(passages: readonly Passage[]): (Usage & { readonl
   if (SPELLINGS === null) return [];
   const pattern = SPELLINGS;
   return passages.flatMap((passage) =>
-    [...passage.text.matchAll(pattern)].map((found) => ({
-      aspect: 'spelling' as const,
-      ...spellings.get(found[1]!.toLowerCase())!,
-      shown: found[0].toLowerCase(),
-      passage,
-      start: found.index,
-      end: found.index + found[0].length,
-    })),
+    !SPELLED.test(passage.text)
+      ? []
+      : [...passage.text.matchAll(pattern)].map((found) => ({
+          aspect: 'spelling' as const,
+          ...spellings.get(found[1]!.toLowerCase())!,
+          shown: found[0].toLowerCase(),
+          passage,
+          start: found.index,
+          end: found.index + found[0].length,
+        })),
   );
 }
 

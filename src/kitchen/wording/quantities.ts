@@ -70,8 +70,8 @@ function pushUnits(usages: Usage[], passage: Passage, piece: Piece): void {
     const word = words[at]!;
     const next = words[at + 1];
     const pair = next === undefined ? null : `${bare(word[0])} ${bare(next[0])}`;
-    const two = pair === null ? null : sized(unitNamed(pair));
-    const unit = two ?? sized(unitNamed(bare(word[0])));
+    const two = pair === null ? null : sizedUnit(pair);
+    const unit = two ?? sizedUnit(bare(word[0]));
     if (unit === null || otherMeasures.has(fold(two === null ? bare(word[0]) : pair!))) continue;
     const last = two === null ? word : next!;
     if (two !== null) at++;
@@ -89,11 +89,21 @@ function bare(word: string): string {
   return word.endsWith('.') ? word.slice(0, -1) : word;
 }
 
-function sized(unit: Unit | null): Unit | null {
-  if (unit === null) return null;
-  const { kind } = unit;
-  return kind === 'volume' || kind === 'mass' || kind === 'length' || kind === 'time' ? unit : null;
+/** The unit with a size that words name; null where they name none. */
+function sizedUnit(words: string): Unit | null {
+  let unit = sizedUnits.get(words);
+  if (unit === undefined) {
+    const found = unitNamed(words);
+    unit = found !== null && SIZED.has(found.kind) ? found : null;
+    if (sizedUnits.size < MOST_KNOWN) sizedUnits.set(words, unit);
+  }
+  return unit;
 }
+
+const SIZED: ReadonlySet<string> = new Set(['volume', 'mass', 'length', 'time']);
+/** The same few words stand beside all amounts of a book. */
+const sizedUnits = new Map<string, Unit | null>();
+const MOST_KNOWN = 10_000;
 
 /** Where a full stop may be the abbreviation's or the sentence's, nobody can say which form it is. */
 function endsSentence(text: string, end: number): boolean {
@@ -132,7 +142,7 @@ const METRIC = /(gram|liter|meter)$/;
 
 function unitBehind(text: string, at: number): string {
   for (const [word] of text.slice(at).matchAll(UNIT_WORDS)) {
-    const unit = sized(unitNamed(bare(word)));
+    const unit = sizedUnit(bare(word));
     if (unit !== null) return unit.id;
   }
   return '';

@@ -172,7 +172,7 @@ function scales(written: string, wanted: string): string | null {
 /** Only a plain statement is turned round: a label, a number or a range, and perhaps a word for helpings. */
 function yieldText(written: string, wanted: string): string | null {
   const found =
-    /^[\p{L} ]+?\s*:?\s*((?:about |approximately )?[\d½¼¾][\d\s½¼¾–-]*(?:to \d+)?)(?:\s+(\p{L}+))?$/iu.exec(
+    /^[\p{L} ]+?\s*:?\s*((?:(?:about|around|approx\.?|approximately|roughly|up to|at least) )?[\d½¼¾][\d\s½¼¾–-]*(?:to \d+)?)(?:\s+(\p{L}+))?$/iu.exec(
       written.trim(),
     );
   if (found === null || (found[2] !== undefined && !isWord(fold(found[2]), 'helping'))) return null;

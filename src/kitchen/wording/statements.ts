@@ -88,7 +88,10 @@ function capitalUsages({ listings }: Recipe): Usage[] {
 /** A sentence shorter than this is a heading or a time, and no sentence. */
 const FEWEST_WORDS = 3;
 
+const OPENING_FIGURE = /(?:^|[.!?]\s+)[\d¼-¾⅐-⅞]/;
+
 function openingUsages(passage: Passage, items: readonly Item[]): Usage[] {
+  if (!OPENING_FIGURE.test(passage.text)) return [];
   const usages: Usage[] = [];
   items.forEach((item, at) => {
     if (item.kind === 'word' || item.kind === 'point') return;

@@ -5,12 +5,13 @@ import { readText } from '../../grammar/text.js';
 import type { Extent, Item } from '../../grammar/types.js';
 import type { Passage } from '../../manuscript/passage.js';
 import type { Dish, ReadPart } from '../types.js';
-import { type Naming, namingsOf, namingUsages, spellingUsages } from './names.js';
+import { type Naming, namingsOf, spellingUsages } from './names.js';
 import { quantityUsages } from './quantities.js';
 import { statementUsages } from './statements.js';
 import type { Usage } from './types.js';
 
 export interface Wording {
+  /** All but what foods are called. */
   readonly usages: readonly Usage[];
   readonly namings: readonly Naming[];
 }
@@ -28,14 +29,12 @@ export function wordingOf(dish: Dish): Wording {
 const wordings = new WeakMap<Dish, Wording>();
 
 function readWording({ page, recipe, parts, mentions }: Dish): Wording {
-  const namings = namingsOf(recipe, mentions);
   const usages = [
-    ...namingUsages(namings),
     ...quantitiesIn(recipe, parts),
     ...statementUsages(page, recipe, parts),
     ...spellingUsages(textsOf(recipe)),
   ];
-  return { usages, namings };
+  return { usages, namings: namingsOf(recipe, mentions) };
 }
 
 /** All that a recipe says in words. */
