@@ -112,7 +112,10 @@ export function quoted(form: string): string {
 
 /** From the first recipe of the book to the last, and within one by where the places stand. */
 function inBookOrder<T extends Place>(places: readonly T[]): T[] {
-  return places.toSorted((a, b) => a.order - b.order || spanOf(a).span.start - spanOf(b).span.start);
+  return places
+    .map((place) => ({ place, start: spanOf(place).span.start }))
+    .sort((a, b) => a.place.order - b.place.order || a.start - b.start)
+    .map(({ place }) => place);
 }
 
 /** A mark for every place where a word stands that the house style has decided against. */

@@ -214,8 +214,8 @@ export class Unwanted {
       const ending = match[2] ?? '';
       if (ending !== '' && written.length < SHORTEST_STEM) continue;
       // "Yogurt" is no unwanted "yog": what is wanted already stands there.
-      if (isOtherFood(passage.text, start, written) || keyOf(written + ending).startsWith(keyOf(wanted)))
-        continue;
+      const elsewhere = this.of === 'terms' && isOtherFood(passage.text, start, written);
+      if (elsewhere || keyOf(written + ending).startsWith(keyOf(wanted))) continue;
       found.push({ wanted, written, start, end: start + written.length });
     }
     return found;
