@@ -33,7 +33,7 @@ export function lookAt(aspects: readonly Aspect[], sayings: Sayings): BookRule['
 
 /** One mark for a decision that was made in several ways: at the first place that is not as most are. */
 function openFinding(decision: Decision, style: HouseStyle, sayings: Sayings): BookFinding {
-  const { forms, about } = decision;
+  const { forms, about, aspect } = decision;
   const show = sayings.show ?? quoted;
   const [most, ...others] = forms;
   const places = others.flatMap(({ places: each, shown }) => each.map((place) => ({ ...place, shown })));
@@ -42,7 +42,7 @@ function openFinding(decision: Decision, style: HouseStyle, sayings: Sayings): B
   const ways = forms.map(({ shown, places: each }) => `${show(shown)} (${each.length})`).join(', ');
   return {
     ...placeOf(first!),
-    subject: about.replaceAll('-', ' '),
+    subject: aspect === 'unit' ? about.replaceAll('-', ' ') : about,
     message: `${sayings.subject(nameOf(decision))} is written ${forms.length} ways in ${all} places: ${ways}.`,
     advice: `${isTied(decision) ? 'Choose one' : `Most of the ${style.stated ? 'book' : 'manuscript'} has ${show(most!.shown)}: choose one`}, and write it everywhere.`,
     related: [
@@ -75,6 +75,7 @@ function* statedFindings(
     for (const { form, places } of forms) {
       if (form === wanted) continue;
       for (const place of places) {
+        if (place.usage.either === wanted) continue;
         yield {
           ...placeOf(place),
           subject: about,

@@ -99,10 +99,30 @@ function readDecisions(book: Pick<Book, 'dishes'>): Decision[] {
   return [...all.values()].map(({ aspect, about, forms }) => ({
     aspect,
     about,
-    forms: [...forms]
+    forms: [...settled(forms)]
       .map(([form, places]) => ({ form, shown: shownOf(form, places), places }))
       .toSorted((a, b) => b.places.length - a.places.length),
   }));
+}
+
+/** A place that may be of either form is of that which the book has more of otherwise. */
+function settled(forms: ReadonlyMap<string, readonly Place[]>): ReadonlyMap<string, readonly Place[]> {
+  const moved = new Map(forms);
+  for (const [form, places] of forms) {
+    const unclear = places.filter(({ usage }) => usage.either !== undefined);
+    const other = unclear[0]?.usage.either;
+    const others = other === undefined ? undefined : forms.get(other);
+    if (other === undefined || others === undefined || others.length <= places.length - unclear.length)
+      continue;
+    moved.set(
+      other,
+      [...others, ...unclear].sort((a, b) => a.order - b.order),
+    );
+    const left = places.filter((place) => !unclear.includes(place));
+    if (left.length === 0) moved.delete(form);
+    else moved.set(form, left);
+  }
+  return moved;
 }
 
 function tally(all: Tally, about: string, place: Place): void {

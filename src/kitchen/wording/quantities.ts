@@ -76,12 +76,21 @@ function pushUnits(usages: Usage[], passage: Passage, piece: Piece): void {
     const last = two === null ? word : next!;
     if (two !== null) at++;
     const start = piece.start + word.index;
-    const end = piece.start + last.index + last[0].length;
-    const dotted = last[0].endsWith('.');
-    if (dotted && endsSentence(passage.text, end)) continue;
+    const stop = piece.start + last.index + last[0].length;
+    // A full stop behind it may be the abbreviation's, the sentence's, or both.
+    const unclear = last[0].endsWith('.') && endsSentence(passage.text, stop);
+    const end = unclear ? stop - 1 : stop;
     const form = unitForm(unit, passage.text.slice(start, end));
-    const amount = piece.amount === null ? {} : { amount: piece.amount };
-    usages.push({ aspect: 'unit', about: unit.id, form, passage, start, end, ...amount });
+    usages.push({
+      aspect: 'unit',
+      about: unit.id,
+      form,
+      passage,
+      start,
+      end,
+      ...(unclear ? { either: `${form}.` } : {}),
+      ...(piece.amount === null ? {} : { amount: piece.amount }),
+    });
   }
 }
 
@@ -105,7 +114,6 @@ const SIZED: ReadonlySet<string> = new Set(['volume', 'mass', 'length', 'time'])
 const sizedUnits = new Map<string, Unit | null>();
 const MOST_KNOWN = 10_000;
 
-/** Where a full stop may be the abbreviation's or the sentence's, nobody can say which form it is. */
 function endsSentence(text: string, end: number): boolean {
   const rest = text.slice(end).trimStart();
   return rest === '' || /^\p{Lu}/u.test(rest);

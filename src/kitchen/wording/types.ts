@@ -34,6 +34,8 @@ export interface Usage {
   /** Offsets into the passage's text. */
   readonly start: number;
   readonly end: number;
+  /** Another form that it may be as well: before the end of a sentence, "min." is "min" and "min." */
+  readonly either?: string;
   /** The amount beside a unit. */
   readonly amount?: Amount;
 }
