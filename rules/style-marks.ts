@@ -128,12 +128,12 @@ export function* unwantedFindings(
   const unwanted = new Unwanted(style[of], of);
   for (const dish of book.dishes) {
     for (const passage of textsOf(dish.recipe)) {
-      for (const { wanted, written, start, end } of unwanted.in(passage)) {
+      for (const { wanted, written, start, end, isStem } of unwanted.in(passage)) {
         // A title is the author's; the words around it may hang on it.
         const mends =
           passage === dish.recipe.title
             ? []
-            : mendsOf(passage, replaceWord(passage.text, start, written, wanted));
+            : mendsOf(passage, replaceWord(passage.text, start, written, wanted, isStem));
         yield {
           file: dish.page.path,
           recipe: titleOf(dish),

@@ -54,7 +54,7 @@ export function draftHouse(reading: Reading): string {
       'terms',
       of('term').flatMap(others),
     ),
-    ...block('One spelling for one word.', 'spellings', of('spelling').flatMap(others)),
+    ...block('One spelling for one word.', 'spellings', wordsOnce(of('spelling')).flatMap(others)),
     '# Foods that a method may use without their standing on the list.',
     '# unlisted: [water]',
     '',
@@ -102,13 +102,24 @@ function entry(key: string, form: string, { forms }: Decision): string {
 /** "green onion: [scallion, spring onion]"; nothing where the book has one form only. */
 function others({ aspect, forms }: Decision): string[] {
   const [first, ...rest] = forms;
-  // A form that holds the wanted one would be found in it.
-  const unwanted = rest.filter(({ shown }) => !first!.shown.includes(shown));
+  // A name that is a word of the wanted one would be found in it.
+  const unwanted = rest.filter(({ shown }) => !` ${first!.shown} `.includes(` ${shown} `));
   if (unwanted.length === 0) return [];
   const name = ({ form, shown }: Form): string => (aspect === 'term' ? shown : form);
   return [
     `${scalar(name(first!))}: [${unwanted.map((form) => scalar(name(form))).join(', ')}] # ${counts(forms)}`,
   ];
+}
+
+/** "Tomato purée" follows from "purée": a name is left out when one of its words is decided by itself. */
+function wordsOnce(decisions: readonly Decision[]): Decision[] {
+  const words = ({ forms }: Decision): string[] => forms.map(({ form }) => form);
+  const single = new Set(decisions.flatMap(words).filter((form) => !form.includes(' ')));
+  return decisions.filter((decision) =>
+    words(decision).every(
+      (form) => !form.includes(' ') || form.split(' ').every((word) => !single.has(word)),
+    ),
+  );
 }
 
 const MOST_COUNTS = 5;

@@ -37,8 +37,10 @@ export function wantedForm(style: HouseStyle, aspect: Aspect, about: string): st
 export function isDecided(style: HouseStyle, aspect: Aspect, about: string): boolean {
   if (aspect === 'term') return Object.keys(style.terms).some((term) => foodNamed(term)?.name === about);
   if (aspect !== 'spelling') return wantedForm(style, aspect, about) !== null;
-  return Object.entries(style.spellings).some((words) =>
-    words.flat().some((word) => fold(word) === fold(about)),
+  // "Tomato purée" is decided where "purée" is.
+  const words = new Set([about, ...about.split(' ')].map(fold));
+  return Object.entries(style.spellings).some((decided) =>
+    decided.flat().some((word) => words.has(fold(word))),
   );
 }
 

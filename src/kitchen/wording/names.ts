@@ -175,6 +175,8 @@ export interface UnwantedPlace {
   readonly written: string;
   readonly start: number;
   readonly end: number;
+  /** Whether the letters are a stem, whose endings stay as they are. */
+  readonly isStem: boolean;
 }
 
 /** A house style's words to look for: where an unwanted one stands, and which is wanted. */
@@ -216,7 +218,8 @@ export class Unwanted {
       // "Yogurt" is no unwanted "yog": what is wanted already stands there.
       const elsewhere = this.of === 'terms' && isOtherFood(passage.text, start, written);
       if (elsewhere || keyOf(written + ending).startsWith(keyOf(wanted))) continue;
-      found.push({ wanted, written, start, end: start + written.length });
+      const isStem = this.of === 'spellings' && !written.includes(' ');
+      found.push({ wanted, written, start, end: start + written.length, isStem });
     }
     return found;
   }

@@ -52,10 +52,15 @@ export function rewrite(usage: Usage, wanted: string): Rewriting | null {
   }
 }
 
-/** Another word in place of a written one, in the plural and with the capital that stood there; the article before it follows. */
-export function replaceWord(text: string, start: number, written: string, wanted: string): Rewriting {
-  const one = pluralize.singular(written);
-  const many = written.toLowerCase() !== one.toLowerCase();
+/** Another word in place of a written one, in the plural and with the capital that stood there; the article before it follows. A stem has no plural. */
+export function replaceWord(
+  text: string,
+  start: number,
+  written: string,
+  wanted: string,
+  isStem = false,
+): Rewriting {
+  const many = !isStem && written.toLowerCase() !== pluralize.singular(written).toLowerCase();
   const plain = many ? pluralize.plural(wanted) : wanted;
   const first = written.charAt(0);
   const large = first !== first.toLowerCase();
