@@ -17,8 +17,6 @@ export type BookFinding = Finding & { readonly file: string; readonly recipe: st
 interface Sayings {
   /** What the decision is about, as it opens a sentence: 'A "tablespoon"'. */
   readonly subject: (about: string) => string;
-  /** How a form is shown to the author; in quotation marks when left out. */
-  readonly show?: (form: string) => string;
 }
 
 /** The `look` of a rule about these aspects. */
@@ -34,28 +32,32 @@ export function lookAt(aspects: readonly Aspect[], sayings: Sayings): BookRule['
 /** One mark for a decision that was made in several ways: at the first place that is not as most are. */
 function openFinding(decision: Decision, style: HouseStyle, sayings: Sayings): BookFinding {
   const { forms, about, aspect } = decision;
-  const show = sayings.show ?? quoted;
   const [most, ...others] = forms;
   const places = others.flatMap(({ places: each, shown }) => each.map((place) => ({ ...place, shown })));
   const [first, ...more] = inBookOrder(places);
   const all = forms.reduce((sum, each) => sum + each.places.length, 0);
-  const ways = forms.map(({ shown, places: each }) => `${show(shown)} (${each.length})`).join(', ');
+  const ways = forms.map(({ shown, places: each }) => `${quoted(shown)} (${each.length})`).join(', ');
   return {
     ...placeOf(first!),
-    subject: aspect === 'unit' ? about.replaceAll('-', ' ') : about,
+    subject: aspect === 'unit' ? plainly(about) : about,
     message: `${sayings.subject(nameOf(decision))} is written ${forms.length} ways in ${all} places: ${ways}.`,
-    advice: `${isTied(decision) ? 'Choose one' : `Most of the ${style.stated ? 'book' : 'manuscript'} has ${show(most!.shown)}: choose one`}, and write it everywhere.`,
+    advice: `${isTied(decision) ? 'Choose one' : `Most of the ${style.stated ? 'book' : 'manuscript'} has ${quoted(most!.shown)}: choose one`}, and write it everywhere.`,
     related: [
-      ...more.map((place) => ({ ...spanOf(place), message: `${show(place.shown)} here`, alike: true })),
-      { ...spanOf(most!.places[0]!), message: `${show(most!.shown)} here` },
+      ...more.map((place) => ({ ...spanOf(place), message: `${quoted(place.shown)} here`, alike: true })),
+      { ...spanOf(most!.places[0]!), message: `${quoted(most!.shown)} here` },
     ],
   };
 }
 
 /** A unit by its name, anything else as most of the book has it where it is named by a form. */
 function nameOf({ aspect, about, forms }: Decision): string {
-  if (aspect === 'unit') return about.replaceAll('-', ' ');
+  if (aspect === 'unit') return plainly(about);
   return aspect === 'term' || aspect === 'spelling' ? forms[0]!.shown : about;
+}
+
+/** The id of a unit as words. */
+function plainly(id: string): string {
+  return id.replaceAll('-', ' ');
 }
 
 function isTied({ forms }: Decision): boolean {
@@ -66,7 +68,7 @@ function* statedFindings(
   book: Book,
   style: HouseStyle,
   aspects: readonly Aspect[],
-  { subject, show = quoted }: Sayings,
+  { subject }: Sayings,
 ): Iterable<BookFinding> {
   for (const { aspect, about, forms } of decisionsOf(book)) {
     if (!aspects.includes(aspect)) continue;
@@ -78,9 +80,9 @@ function* statedFindings(
         if (place.usage.either === wanted) continue;
         yield {
           ...placeOf(place),
-          subject: about,
-          message: `${subject(about)} is written ${show(form)} here; the house style has ${show(wanted)}.`,
-          advice: `Write it as the house style has it.`,
+          subject: plainly(about),
+          message: `${subject(plainly(about))} is written ${quoted(form)} here; the house style has ${quoted(wanted)}.`,
+          advice: 'Write it as the house style has it.',
           mends: mendsOf(place.usage.passage, rewrite(place.usage, wanted)),
         };
       }

@@ -4,7 +4,7 @@ import type { Finding, Mark, Rule, Weight } from '../../rules/rule.js';
 import { readContents } from '../anatomy/contents.js';
 import type { Recipe } from '../anatomy/types.js';
 import { readDish } from '../kitchen/dish.js';
-import type { Book, Dish } from '../kitchen/types.js';
+import type { Book } from '../kitchen/types.js';
 import { type HouseStyle, isMatter, rulingOn, undecided } from '../manuscript/house-style.js';
 import { openPage } from '../manuscript/page.js';
 import type { SourceFile } from '../manuscript/types.js';

@@ -54,7 +54,10 @@ class Register {
     const { path } = dish.page;
     const { line } = this.places.place(path, passage.span(start, end).start);
     let forms = this.entries.get(about);
-    if (forms === undefined) this.entries.set(about, (forms = new Map()));
+    if (forms === undefined) {
+      forms = new Map();
+      this.entries.set(about, forms);
+    }
     const known = forms.get(form);
     if (known === undefined) forms.set(form, [{ file: path, line }]);
     else known.push({ file: path, line });

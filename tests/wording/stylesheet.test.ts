@@ -73,7 +73,7 @@ describe.skipIf(files === null)('the style sheet of the corpus', () => {
 
 const FIGURES = String.raw`[\d¼-¾⅐-⅞]\s?-?\s?`;
 const WORDS = String.raw`\b(?:an?|one|two|three|four|five|six|seven|eight|ten|twelve|fifteen|half|quarter|few|couple(?: of)?|couple of|several|another)[\s-]`;
-const BETWEEN = String.raw`(?:(?:of an? |heaping |heaped |large |small |full |level |more |good |whole |additional |generous |extra |dessert )?)`;
+const BETWEEN = `(?:(?:of an? |heaping |heaped |large |small |full |level |more |good |whole |additional |generous |extra |dessert )?)`;
 
 /** The form behind a number in figures, a name in full behind one in words too; in singular or plural. */
 function searchUnit(form: string, texts: readonly string[]): number {

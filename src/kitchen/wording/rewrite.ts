@@ -121,7 +121,7 @@ const SIGNS: Readonly<Record<string, string>> = {
 const STROKES = new Map(Object.entries(SIGNS).map(([strokes, sign]) => [sign, strokes]));
 
 function number(written: string, wanted: string): string | null {
-  const value = valueOf(written);
+  const value = fractionIn(written);
   if (value === null) return null;
   const whole = value.floor();
   const part = value.sub(whole).toFraction();
@@ -132,7 +132,7 @@ function number(written: string, wanted: string): string | null {
   return 1000n % value.d === 0n ? value.toString() : null;
 }
 
-function valueOf(written: string): Fraction | null {
+function fractionIn(written: string): Fraction | null {
   const plain = written
     .replace(/[¼-¾⅐-⅞]/gu, (sign) => ` ${STROKES.get(sign) ?? '?'}`)
     .replace('⁄', '/')
