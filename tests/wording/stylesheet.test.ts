@@ -20,7 +20,7 @@ describe.skipIf(files === null)('the style sheet of the corpus', () => {
     [
       'scallion',
       {
-        scallion: /\bscallions?\b(?!\s+whites)/gi,
+        scallion: /\bscallions?\b(?!\s+(?:whites|greens))/gi,
         'green onion': /\bgreen[\s-]onions?\b/gi,
         'spring onion': /\bspring onions?\b/gi,
       },
