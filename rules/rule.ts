@@ -1,7 +1,7 @@
 /** What a rule is, and what it leaves on the page. */
 import type { Book, Dish } from '../src/kitchen/types.js';
 import type { HouseStyle } from '../src/manuscript/house-style.js';
-import type { Span } from '../src/manuscript/types.js';
+import type { Page, Span, Stet } from '../src/manuscript/types.js';
 
 /** fault: the page contradicts itself, its arithmetic is wrong, or it is unsafe; query: only the author can answer; note: style or advice. */
 export type Weight = 'fault' | 'query' | 'note';
@@ -23,6 +23,8 @@ export interface Related {
   readonly file: string;
   readonly span: Span;
   readonly message: string;
+  /** Whether the same is to be said there as at the mark's own place, so that the mark may stand at either. */
+  readonly alike?: boolean;
 }
 
 /** What a rule finds; the reading adds the rule's name, the file and the recipe. */
@@ -95,4 +97,26 @@ export interface BookRule extends RuleBase {
   ) => Iterable<Finding & { readonly file: string; readonly recipe: string | null }>;
 }
 
-export type Rule = RecipeRule | BookRule;
+/** A stet of the author's, and what came of it. */
+export interface StetUse {
+  readonly page: Page;
+  readonly stet: Stet;
+  /** The recipe it stands in, by its title. */
+  readonly recipe: string | null;
+  /** How many marks it silences. */
+  readonly silenced: number;
+  /** Whether every rule that it could silence was run. */
+  readonly judged: boolean;
+  /** The names in it that no rule has, each with the nearest that one has. */
+  readonly unknown: readonly { readonly name: string; readonly nearest: string }[];
+}
+
+export interface StetRule extends RuleBase {
+  readonly scope: 'stets';
+  /** Looks at all stets once the marks of the other rules are settled. */
+  readonly look: (
+    stets: readonly StetUse[],
+  ) => Iterable<Finding & { readonly file: string; readonly recipe: string | null }>;
+}
+
+export type Rule = RecipeRule | BookRule | StetRule;

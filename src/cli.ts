@@ -1,27 +1,33 @@
 #!/usr/bin/env node
 /** The commands: what each is called, what it takes, and the only code that prints, opens the author's files and sets the exit status. */
+import path from 'node:path';
 import { Chalk, type ChalkInstance, supportsColor } from 'chalk';
 import { Command, CommanderError, Option } from 'commander';
 import { rules } from '../rules/index.js';
 import type { Rule, Weight } from '../rules/rule.js';
 import { couldNot, Failure } from './cli/failure.js';
 import { type Gathered, gather } from './cli/files.js';
+import { houseFile, houseStyle } from './cli/house.js';
 import { PageKeeper } from './cli/page-keeper.js';
 import { progress } from './cli/progress.js';
 import { ruleNamed, ruleNames } from './cli/rule-names.js';
-import { writeWhole } from './cli/write-whole.js';
+import { writeNew, writeWhole } from './cli/write-whole.js';
+import type { HouseStyle } from './manuscript/house-style.js';
 import { readBook, readManuscript } from './reading/read.js';
 import { newSince } from './reading/since.js';
 import type { Reading } from './reading/types.js';
 import { heldBack } from './reports/closing.js';
+import { draftHouse } from './reports/draft-house.js';
 import { explainRule, listRules } from './reports/explain.js';
 import { galley } from './reports/galley.js';
 import { html } from './reports/html.js';
-import { json } from './reports/json.js';
+import { json, jsonText } from './reports/json.js';
 import { plain } from './reports/plain.js';
 import { sarif } from './reports/sarif.js';
 import { showJson } from './reports/show.js';
 import { showText } from './reports/show-text.js';
+import { reportStylesheet } from './reports/stylesheet.js';
+import { stylesheetMarkdown } from './reports/stylesheet-markdown.js';
 import { oneLine } from './reports/text.js';
 import { countOf } from './reports/words.js';
 import { version } from './version.js';
@@ -42,6 +48,7 @@ interface ReadOptions {
   readonly only?: string;
   readonly since?: string;
   readonly watch?: boolean;
+  readonly house?: string;
 }
 
 const program = new Command('tamis')
@@ -77,6 +84,7 @@ program
   .option('--only <rules>', 'only these rules, with commas between')
   .option('--since <file>', 'only marks that this earlier json reading does not have')
   .option('--watch', 'read again whenever a file changes, until Ctrl-C')
+  .option('--house <file>', 'the house style; the nearest house-style.yaml upward if left out')
   .addHelpText(
     'after',
     () => `
@@ -104,6 +112,29 @@ program
     ]),
   )
   .action(show);
+
+program
+  .command('stylesheet')
+  .description('compile the style sheet of a manuscript, or draft its house style')
+  .argument('[path...]', 'folders and files; the current folder if left out')
+  .addOption(
+    new Option('--as <form>', 'how the style sheet is written')
+      .choices(['markdown', 'json'])
+      .default('markdown'),
+  )
+  .option('--out <file>', 'write it to a file')
+  .option('--house <file>', 'the house style; the nearest house-style.yaml upward if left out')
+  .option(
+    '--draft-house',
+    'write a house-style.yaml that states what most of the book does, where there is none',
+  )
+  .addHelpText('after', () =>
+    helpAfter([
+      ['tamis stylesheet --out style.md book/', 'write the style sheet for the editor'],
+      ['tamis stylesheet --draft-house book/', 'write book/house-style.yaml'],
+    ]),
+  )
+  .action(stylesheet);
 
 program
   .command('explain')
@@ -134,8 +165,9 @@ async function read(paths: string[], options: ReadOptions): Promise<void> {
   };
   const gathered = open(paths);
   if (gathered.files.length === 0) return;
-  if (options.watch === true) return watchManuscript(paths, only, options, write);
-  const { counts } = write(gathered, readAll(gathered, only));
+  const style = await styleOf(gathered, options.house);
+  if (options.watch === true) return watchManuscript(paths, only, options, style, write);
+  const { counts } = write(gathered, readAll(gathered, only, style));
   const counted = options.stopAt === 'never' ? [] : weights.slice(0, weights.indexOf(options.stopAt) + 1);
   if (process.exitCode !== couldNot && counted.some((weight) => counts[weight] > 0)) process.exitCode = 1;
 }
@@ -144,22 +176,31 @@ async function read(paths: string[], options: ReadOptions): Promise<void> {
 async function watchManuscript(
   paths: readonly string[],
   only: readonly string[] | undefined,
-  { out }: ReadOptions,
+  { out, house }: ReadOptions,
+  first: HouseStyle,
   write: (gathered: Gathered, whole: Reading) => Reading,
 ): Promise<void> {
   // The library that watches files is loaded only here: every start would pay for it.
   const { watch } = await import('./cli/watch.js');
   const keeper = new PageKeeper();
   const named = paths.length === 0 ? ['.'] : paths;
+  let style = first;
   let told: string | undefined;
-  const look = (): void => {
+  const look = async (): Promise<void> => {
     const gathered = gather(named);
     const { pages, changed } = keeper.read(gathered.files);
     const troubles = troublesOf(gathered);
-    if (changed || told !== troubles.join('\n')) {
-      told = troubles.join('\n');
+    // A house style in the middle of being written leaves the last good one standing.
+    style = await styleOf(gathered, house).catch((error: unknown) => {
+      if (!(error instanceof Failure)) throw error;
+      troubles.push(error.message);
+      return style;
+    });
+    const now = [JSON.stringify(style), ...troubles].join('\n');
+    if (changed || told !== now) {
+      told = now;
       if (process.stdout.isTTY && out === undefined) process.stdout.write(emptyScreen);
-      write(gathered, readBook(pages, only === undefined ? {} : { only }));
+      write(gathered, readBook(pages, { style, ...(only === undefined ? {} : { only }) }));
       troubles.forEach(complain);
       complain(`watching ${countOf(pages.length, 'file', 'files')}; Ctrl-C ends`);
     }
@@ -170,11 +211,37 @@ async function watchManuscript(
   process.exitCode = 0;
 }
 
-function show(paths: string[], options: { readonly as: 'text' | 'json' }): void {
+async function show(paths: string[], options: { readonly as: 'text' | 'json' }): Promise<void> {
   const gathered = open(paths);
   if (gathered.files.length === 0) return;
-  const { dishes } = readAll(gathered, []);
+  const { dishes } = readAll(gathered, [], await styleOf(gathered));
   process.stdout.write(options.as === 'json' ? showJson(dishes) : showText(dishes, screen()));
+}
+
+interface StylesheetOptions {
+  readonly as: 'markdown' | 'json';
+  readonly out?: string;
+  readonly house?: string;
+  readonly draftHouse?: boolean;
+}
+
+async function stylesheet(paths: string[], options: StylesheetOptions): Promise<void> {
+  const gathered = open(paths);
+  if (gathered.files.length === 0) return;
+  const reading = readAll(gathered, [], await styleOf(gathered, options.house));
+  if (options.draftHouse === true) {
+    const folder = gathered.folders[0] ?? gathered.root;
+    const file = path.resolve(options.out ?? path.join(folder, houseFile));
+    writeNew(file, draftHouse(reading));
+    process.stdout.write(
+      `${path.relative(process.cwd(), file) || file} was written. Go through it before you keep it.\n`,
+    );
+    return;
+  }
+  const sheet = reportStylesheet(reading);
+  const text = options.as === 'json' ? jsonText(sheet) : stylesheetMarkdown(sheet);
+  if (options.out === undefined) process.stdout.write(text);
+  else writeWhole(options.out, text, gathered.realPaths);
 }
 
 function explain(name: string | undefined): void {
@@ -195,10 +262,18 @@ function troublesOf({ troubles }: Gathered): string[] {
   return troubles.map(({ where, what, remedy }) => `${where}: ${what}; ${remedy}`);
 }
 
-function readAll(gathered: Gathered, only: readonly string[] | undefined): Reading {
+function styleOf(gathered: Gathered, named?: string): Promise<HouseStyle> {
+  return houseStyle(
+    gathered,
+    named,
+    rules.map((rule) => rule.name),
+  );
+}
+
+function readAll(gathered: Gathered, only: readonly string[] | undefined, style: HouseStyle): Reading {
   const { onPage, clear } = progress(process.stderr);
   try {
-    return readManuscript(gathered.files, only === undefined ? { onPage } : { onPage, only });
+    return readManuscript(gathered.files, { onPage, style, ...(only === undefined ? {} : { only }) });
   } finally {
     clear();
   }
@@ -261,7 +336,7 @@ async function main(): Promise<void> {
       // Commander has printed its own message; help and version are no errors.
       process.exitCode = error.exitCode === 0 ? 0 : couldNot;
     } else if (error instanceof Failure) {
-      complain(error.message);
+      for (const line of error.message.split('\n')) complain(line);
       process.exitCode = couldNot;
     } else {
       const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);

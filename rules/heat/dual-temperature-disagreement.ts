@@ -35,8 +35,8 @@ export const dualTemperatureDisagreement: RecipeRule = {
       marks: ['325°F'],
     },
     {
-      title: '350°F as 175 and as 180°C, and gas 4 with a fan oven 20 degrees lower',
-      text: '# Rusks\n\nMakes 8\n\n- 8 slices bread\n- 1 tablespoon butter\n\n1. Heat the oven to 350°F (175°C).\n2. Butter the bread, and bake it at 350°F/180°C/160°C fan/gas 4 until crisp, 10 minutes.\n',
+      title: '350°F as 180°C, and gas 4 with a fan oven 20 degrees lower',
+      text: '# Rusks\n\nMakes 8\n\n- 8 slices bread\n- 1 tablespoon butter\n\n1. Heat the oven to 350°F/180°C/160°C fan/gas 4.\n2. Butter the bread, and bake it until crisp, 10 minutes.\n',
       marks: [],
     },
     {

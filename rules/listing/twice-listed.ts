@@ -21,9 +21,9 @@ export const twiceListed: RecipeRule = {
       marks: ['3 tablespoons butter'],
     },
     {
-      title: 'the same food by another name',
-      text: '# Noodle Bowl\n\nServes 2\n\n- 2 scallions\n- 8 ounces egg noodles\n- 3 green onions\n\n1. Boil the noodles with the scallions until tender, and scatter the green onions over.\n',
-      marks: ['3 green onions'],
+      title: 'milk twice, with its amounts in two units',
+      text: '# Oat Drink\n\nServes 2\n\n- 1 cup milk\n- 2 tablespoons oats\n- 3 tablespoons milk\n\n1. Blend the milk with the oats until smooth.\n',
+      marks: ['3 tablespoons milk'],
     },
     {
       title: 'two components with a list each',

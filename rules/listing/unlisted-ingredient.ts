@@ -3,6 +3,7 @@
 import { vocabularyOf } from '../../src/kitchen/listed.js';
 import { nearestEntry } from '../../src/kitchen/resolve.js';
 import type { Dish, Mention } from '../../src/kitchen/types.js';
+import { foodsNamed, isAnyOf } from '../../src/larder/food-classes.js';
 import { foodNamed, isKindOf } from '../../src/larder/foods.js';
 import { isWord } from '../../src/larder/kitchen-words.js';
 import { fold, singular } from '../../src/larder/names.js';
@@ -49,11 +50,13 @@ export const unlistedIngredient: RecipeRule = {
       marks: [],
     },
   ],
-  *look(dish) {
+  *look(dish, style) {
     if (dish.recipe.listings.length === 0) return;
+    const needless = style.unlisted.flatMap(foodsNamed);
     const marked = new Map<Food, Mention[]>();
     for (const mention of dish.mentions) {
       if (mention.role !== 'use' || mention.listings.length > 0 || mention.food === null) continue;
+      if (isAnyOf(mention.food, needless)) continue;
       const same = marked.get(mention.food) ?? sameThing(marked, mention.food);
       if (same === undefined) marked.set(mention.food, [mention]);
       else same.push(mention);

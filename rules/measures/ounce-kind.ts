@@ -13,8 +13,8 @@ export const ounceKind: RecipeRule = {
   examples: [
     {
       title: 'honey and sour cream in ounces',
-      text: '# Honey Cream\n\nServes 4\n\n- 8 ounces sour cream\n- 3 oz honey\n\n1. Stir the honey into the sour cream.\n',
-      marks: ['8 ounces', '3 oz'],
+      text: '# Honey Cream\n\nServes 4\n\n- 8 ounces sour cream\n- 3 ounces honey\n\n1. Stir the honey into the sour cream.\n',
+      marks: ['8 ounces', '3 ounces'],
     },
     {
       title: 'milk in ounces',

@@ -17,6 +17,10 @@ export interface Gathered {
   /** The real paths of those files, so that no report is written over them. */
   readonly realPaths: ReadonlySet<string>;
   readonly troubles: readonly Trouble[];
+  /** For each name, the absolute folder that it leads to, from which on a house style is looked for. */
+  readonly folders: readonly string[];
+  /** The absolute folder to which the files' paths are relative. */
+  readonly root: string;
 }
 
 /** Reads every Markdown file under the folders named, and every file named, each once. */
@@ -24,9 +28,12 @@ export function gather(named: readonly string[], folder: string = process.cwd())
   const files: SourceFile[] = [];
   const realPaths = new Set<string>();
   const troubles: Trouble[] = [];
+  const folders: string[] = [];
+  let root = folder;
   for (const name of named) {
     const found = find(name, folder, troubles);
-    const root = named.length > 1 ? folder : found.root;
+    root = named.length > 1 ? folder : found.root;
+    folders.push(...found.folder);
     for (const absolute of found.files) {
       const where = path.join(name, path.relative(path.resolve(folder, name), absolute));
       try {
@@ -42,7 +49,7 @@ export function gather(named: readonly string[], folder: string = process.cwd())
       }
     }
   }
-  return { files, realPaths, troubles };
+  return { files, realPaths, troubles, folders, root };
 }
 
 function slashed(relative: string): string {
@@ -54,15 +61,21 @@ interface Found {
   readonly files: readonly string[];
   /** The folder to which the paths of reports are relative when nothing else is named. */
   readonly root: string;
+  /** The folder named, or that of the file named; none where there is nothing of that name. */
+  readonly folder: readonly string[];
 }
 
 function find(name: string, folder: string, troubles: Trouble[]): Found {
   const absolute = path.resolve(folder, name);
-  const nothing = { files: [], root: folder };
+  const nothing = { files: [], root: folder, folder: [] };
   try {
     const stat = fs.statSync(name === '' ? name : absolute);
-    if (stat.isDirectory()) return { files: findMarkdown(absolute, name, troubles), root: absolute };
-    if (stat.isFile() || stat.isFIFO()) return { files: [absolute], root: rootOfFile(absolute, folder) };
+    if (stat.isDirectory()) {
+      return { files: findMarkdown(absolute, name, troubles), root: absolute, folder: [absolute] };
+    }
+    if (stat.isFile() || stat.isFIFO()) {
+      return { files: [absolute], root: rootOfFile(absolute, folder), folder: [path.dirname(absolute)] };
+    }
     troubles.push({
       where: name,
       what: 'it is neither a file nor a folder',

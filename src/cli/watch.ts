@@ -3,10 +3,11 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { watch as watchFiles } from 'chokidar';
 import { isMarkdown } from './files.js';
+import { houseFile } from './house.js';
 
 export interface Look {
   /** Looks at the manuscript again; looking once too often does no harm. */
-  readonly look: () => void;
+  readonly look: () => Promise<void>;
   /** Told once where the system cannot tell of all changes, with the reason; looks still come now and then. */
   readonly onBlind: (reason: string) => void;
 }
@@ -27,6 +28,7 @@ export function watch(named: readonly string[], { look, onBlind }: Look): Promis
     let timer: NodeJS.Timeout | undefined;
     let first: number | undefined;
     let told = false;
+    let looking = false;
 
     const end = (settle: () => void): void => {
       clearTimeout(timer);
@@ -37,15 +39,21 @@ export function watch(named: readonly string[], { look, onBlind }: Look): Promis
     const lookNow = (): void => {
       first = undefined;
       const started = performance.now();
-      try {
-        look();
-        lookIn(Math.max(restMilliseconds, (performance.now() - started) * restPerLook));
-      } catch (error) {
-        end(() => reject(error));
-      }
+      looking = true;
+      look().then(
+        () => {
+          looking = false;
+          // A change that came meanwhile waits for its own look.
+          if (first === undefined)
+            lookIn(Math.max(restMilliseconds, (performance.now() - started) * restPerLook));
+          else onChange();
+        },
+        (error) => end(() => reject(error)),
+      );
     };
     const lookIn = (milliseconds: number): void => {
       clearTimeout(timer);
+      if (looking) return;
       timer = setTimeout(lookNow, milliseconds);
     };
     const onChange = (): void => {
@@ -92,7 +100,7 @@ function concerns(named: readonly string[], absolute: string, isFile: boolean): 
     const parts = inside.split(path.sep);
     if (path.isAbsolute(inside) || parts[0] === '..') return false;
     if (parts.some((part) => part.startsWith('.') || part === 'node_modules')) return false;
-    return !isFile || isMarkdown(absolute);
+    return !isFile || isMarkdown(absolute) || path.basename(absolute) === houseFile;
   });
 }
 

@@ -15,6 +15,20 @@ export function writeWhole(file: string, text: string, guarded: ReadonlySet<stri
   }
 }
 
+/** Writes a file that there is not yet; one that is there stays as it is. */
+export function writeNew(file: string, text: string): void {
+  try {
+    fs.writeFileSync(file, text, { flag: 'wx' });
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code ?? String(error);
+    if (code === 'EEXIST')
+      throw new Failure(
+        `${file}: it is there already, and was left as it is; move it, or name another with --out`,
+      );
+    throw new Failure(`${file}: ${reasons[code] ?? `it could not be written there (${code})`}`);
+  }
+}
+
 function write(file: string, text: string, guarded: ReadonlySet<string>): void {
   const present = fs.statSync(file, { throwIfNoEntry: false });
   const target = present === undefined ? path.resolve(file) : fs.realpathSync(file);

@@ -45,6 +45,11 @@ export function foodNamed(name: string): Food | null {
   return byKey.get(fold(name)) ?? null;
 }
 
+/** The names of all rows, as the tables have them. */
+export function foodNames(): string[] {
+  return larder.foods.map((food) => food.name);
+}
+
 const ancestry = new Map<Food, ReadonlySet<Food>>();
 
 /** The food itself and every class it belongs to. */

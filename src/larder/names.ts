@@ -13,6 +13,8 @@ for (const word of [
   'haggis',
   'focus',
   'us',
+  'zucchini',
+  'broccoli',
 ]) {
   pluralize.addUncountableRule(word);
 }

@@ -79,16 +79,27 @@ export function onlyComments(source: string, start: number, end: number): boolea
 const OPEN = '<!--';
 const CLOSE = '-->';
 
-/** "stet rule, rule: reason"; without a colon, what follows is rules if it looks like their names, else the reason. */
-function readStet(comment: string): { rules: string[]; reason: string } | null {
+/** "stet rule, rule: reason", "stet recipe rule: reason", "stet file: reason". */
+function readStet(comment: string): Pick<Stet, 'rules' | 'reason' | 'scope'> | null {
   const said = comment.trim();
   if (!/^stet(?![\p{L}\p{N}-])/iu.test(said)) return null;
   const rest = said.slice('stet'.length).trim();
+  const wide = /^(recipe|file)(?![\p{L}\p{N}-])/iu.exec(rest);
+  if (wide !== null) {
+    const named = readNames(rest.slice(wide[0].length).trim());
+    const isReason = named.rules.length === 0 && named.reason !== '' && !rest.includes(':');
+    if (!isReason) return { ...named, scope: wide[0].toLowerCase() as Stet['scope'] };
+  }
+  return { ...readNames(rest), scope: 'line' };
+}
+
+/** Without a colon, what follows is rules if it looks like their names, else the reason. */
+function readNames(rest: string): { rules: string[]; reason: string } {
   const colon = rest.indexOf(':');
   const names = (colon < 0 ? rest : rest.slice(0, colon)).split(/[\s,]+/).filter((name) => name !== '');
   const named =
     names.every((name) => RULE.test(name)) && (colon >= 0 || names.length < 2 || rest.includes(','));
-  if (!named) return { rules: [], reason: rest };
+  if (!named) return { rules: [], reason: oneLine(rest) };
   return {
     rules: names.map((name) => name.toLowerCase()),
     reason: colon < 0 ? '' : oneLine(rest.slice(colon + 1)),

@@ -77,7 +77,9 @@ export interface Stet {
   readonly rules: readonly string[];
   readonly reason: string;
   readonly span: Span;
-  /** The lines (from 1) whose marks it silences: its own when text stands before it there, otherwise the next line with text. */
+  /** What it silences: the marks of a line, of the recipe that it stands in or right above, or of the file. */
+  readonly scope: 'line' | 'recipe' | 'file';
+  /** The line (from 1) that it speaks of: its own when text stands before it there, otherwise the next line with text. */
   readonly line: number;
 }
 

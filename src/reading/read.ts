@@ -1,30 +1,31 @@
-/** Reads a manuscript: every file into recipes, every rule over them, the marks stetted and put in order. */
-
+/** Reads a manuscript: every file into recipes, every rule over them, the marks stetted, weighed and put in order. */
 import { rules } from '../../rules/index.js';
 import type { Finding, Mark, Rule, Weight } from '../../rules/rule.js';
 import { readContents } from '../anatomy/contents.js';
 import type { Recipe } from '../anatomy/types.js';
 import { readDish } from '../kitchen/dish.js';
-import type { Book, Dish } from '../kitchen/types.js';
-import { type HouseStyle, undecided } from '../manuscript/house-style.js';
+import type { Book } from '../kitchen/types.js';
+import { type HouseStyle, isMatter, rulingOn, undecided } from '../manuscript/house-style.js';
 import { openPage } from '../manuscript/page.js';
-import type { Page, SourceFile } from '../manuscript/types.js';
-import { applyStets } from './stets.js';
+import type { SourceFile } from '../manuscript/types.js';
+import { stetUses } from './stet-uses.js';
+import { applyStets, type RecipePlace } from './stets.js';
 import type { PageReading, Reading, ReadingOptions } from './types.js';
 
 /** Everything that can be said of the texts. Never fails on a text; files are read in the order given. */
 export function readManuscript(files: readonly SourceFile[], options: ReadingOptions = {}): Reading {
   const read = files.map((file, index) => {
-    const page = readPage(file);
+    const page = readPage(file, options.style);
     options.onPage?.(index + 1, files.length);
     return page;
   });
   return readBook(read, options);
 }
 
-/** What one file says by itself, before any rule has looked at it. */
-export function readPage(file: SourceFile): PageReading {
+/** What one file says by itself, before any rule has looked at it. Front and back matter holds no recipes. */
+export function readPage(file: SourceFile, style: HouseStyle = undecided): PageReading {
   const page = openPage(file);
+  if (isMatter(style, page.path)) return { page, dishes: [], unclear: [] };
   const { recipes, unclear } = readContents(page);
   return {
     page,
@@ -42,17 +43,31 @@ export function readBook(read: readonly PageReading[], options: ReadingOptions =
     dishes: read.flatMap(({ dishes }) => dishes),
     unclear: read.flatMap(({ unclear }) => unclear),
   };
+  const recipes = book.dishes.map(({ page, recipe }) => ({
+    file: page.path,
+    ...recipe.span,
+    title: titleOf(recipe),
+  }));
   const marks = chosen.flatMap((rule) => marksOf(rule, book, style));
-  return settle(book.pages, book.dishes, marks);
+  return settle(book, recipes, marks, chosen, style);
 }
 
 function marksOf(rule: Rule, book: Book, style: HouseStyle): Mark[] {
-  if (rule.scope === 'book') {
-    return [...rule.look(book, style)].map((finding) => markOf(rule, finding, finding.file, finding.recipe));
+  switch (rule.scope) {
+    case 'book':
+      return [...rule.look(book, style)].map((finding) =>
+        markOf(rule, finding, finding.file, finding.recipe),
+      );
+    case 'recipe':
+      return book.dishes.flatMap((dish) =>
+        [...rule.look(dish, style)].map((finding) =>
+          markOf(rule, finding, dish.page.path, titleOf(dish.recipe)),
+        ),
+      );
+    // What is said of stets is said when all other marks are settled.
+    case 'stets':
+      return [];
   }
-  return book.dishes.flatMap((dish) =>
-    [...rule.look(dish, style)].map((finding) => markOf(rule, finding, dish.page.path, titleOf(dish.recipe))),
-  );
 }
 
 function markOf(rule: Rule, finding: Finding, file: string, recipe: string | null): Mark {
@@ -64,19 +79,52 @@ function titleOf(recipe: Recipe): string | null {
   return recipe.title?.text.replace(/\s+/g, ' ').trim() ?? null;
 }
 
-function settle(pages: readonly Page[], dishes: readonly Dish[], marks: readonly Mark[]): Reading {
+function settle(
+  book: Book,
+  recipes: readonly RecipePlace[],
+  marks: readonly Mark[],
+  chosen: readonly Rule[],
+  style: HouseStyle,
+): Reading {
+  const { pages, dishes } = book;
+  const isOff = ({ rule }: Mark, file: string): boolean => rulingOn(style, file, rule) === 'off';
+  const { standing, stetted, silenced } = applyStets(pages, recipes, marks, isOff);
+  const uses = stetUses(pages, recipes, silenced, chosen, rules, style);
+  const ofStets = chosen.flatMap((rule) =>
+    rule.scope === 'stets'
+      ? [...rule.look(uses)]
+          .map((finding) => markOf(rule, finding, finding.file, finding.recipe))
+          .filter((mark) => !isOff(mark, mark.file))
+      : [],
+  );
+  const all = inOrder([...standing, ...ofStets], pages).map((mark) => weighed(mark, style));
+  const counts: Record<Weight, number> = { fault: 0, query: 0, note: 0 };
+  for (const mark of all) counts[mark.weight]++;
+  return {
+    pages,
+    dishes,
+    marks: all,
+    stetted: stetted.map((each) => ({ ...each, mark: weighed(each.mark, style) })),
+    counts,
+    style,
+  };
+}
+
+/** The mark with the weight that the house style gives its rule. */
+function weighed(mark: Mark, style: HouseStyle): Mark {
+  const weight = rulingOn(style, mark.file, mark.rule);
+  return weight === null || weight === 'off' ? mark : { ...mark, weight };
+}
+
+function inOrder(marks: readonly Mark[], pages: Book['pages']): Mark[] {
   const order = new Map(pages.map((page, index) => [page.path, index]));
-  const sorted = [...marks].sort(
+  return [...marks].sort(
     (a, b) =>
       order.get(a.file)! - order.get(b.file)! ||
       a.span.start - b.span.start ||
       a.span.end - b.span.end ||
       compare(a.rule, b.rule),
   );
-  const { standing, stetted } = applyStets(pages, sorted);
-  const counts: Record<Weight, number> = { fault: 0, query: 0, note: 0 };
-  for (const mark of standing) counts[mark.weight]++;
-  return { pages, dishes, marks: standing, stetted, counts };
 }
 
 function compare(a: string, b: string): number {

@@ -2,7 +2,7 @@
 import type { Mark, Weight } from '../../rules/rule.js';
 import type { Book, Dish } from '../kitchen/types.js';
 import type { HouseStyle } from '../manuscript/house-style.js';
-import type { Page } from '../manuscript/types.js';
+import type { Page, Stet } from '../manuscript/types.js';
 
 /** What one file says by itself: it stays as it is while other files change. */
 export interface PageReading {
@@ -11,17 +11,25 @@ export interface PageReading {
   readonly unclear: Book['unclear'];
 }
 
+export interface Stetted {
+  readonly mark: Mark;
+  readonly reason: string;
+  readonly stet: Stet;
+}
+
 export interface Reading {
   readonly pages: readonly Page[];
   readonly dishes: readonly Dish[];
   /** In the order of files and places. */
   readonly marks: readonly Mark[];
-  /** Marks that a stet silences, with the author's reason. */
-  readonly stetted: readonly { readonly mark: Mark; readonly reason: string }[];
+  /** Marks that a stet silences, with the author's reason and the stet itself. */
+  readonly stetted: readonly Stetted[];
   /** Of the standing marks. */
   readonly counts: Readonly<Record<Weight, number>>;
   /** Marks that an earlier reading had already; left out where there was none to compare with. */
   readonly held?: readonly Mark[];
+  /** The decisions by which it was read. */
+  readonly style: HouseStyle;
 }
 
 export interface ReadingOptions {

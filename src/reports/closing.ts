@@ -1,9 +1,10 @@
 /** Says in a sentence or two what came of a reading: how many marks of each weight, in how many recipes, and what is silenced or held back. */
-import type { Weight } from '../../rules/rule.js';
+import type { Rule, Weight } from '../../rules/rule.js';
 import type { Reading } from '../reading/types.js';
+import { hasTopic } from './topics.js';
 import { capitalized, countOf, joined } from './words.js';
 
-export function closing(reading: Reading): string {
+export function closing(reading: Reading, rules: readonly Rule[]): string {
   const { fault, query, note } = reading.counts;
   const where =
     reading.dishes.length === 0
@@ -17,6 +18,7 @@ export function closing(reading: Reading): string {
     `${reading.marks.length === 0 ? none : some} in ${where}.`,
     ...silenced(reading),
     ...heldBack(reading),
+    ...bySelf(reading, rules),
   ];
   return sentences.join(' ');
 }
@@ -30,6 +32,12 @@ export function countMarks(weight: Weight, count: number): string {
 export function heldBack({ held }: Pick<Reading, 'held'>): string[] {
   if (held === undefined) return [];
   return [`${capitalized(countOf(held.length, 'mark', 'marks'))} held back, known from the earlier reading.`];
+}
+
+/** Who has marks of style and no house style is told by what they were judged. */
+function bySelf({ style, marks }: Reading, rules: readonly Rule[]): string[] {
+  if (style.stated || !hasTopic(marks, rules, 'wording')) return [];
+  return ['There is no house style: what most of the manuscript does was taken as its style.'];
 }
 
 const plurals: Readonly<Record<Weight, string>> = { fault: 'faults', query: 'queries', note: 'notes' };

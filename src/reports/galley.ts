@@ -2,11 +2,13 @@
 import type { ChalkInstance } from 'chalk';
 import type { Mark, Related, Rule, Weight } from '../../rules/rule.js';
 import type { Reading } from '../reading/types.js';
-import { caution, speaksOfSafety } from './caution.js';
+import { caution } from './caution.js';
 import { closing } from './closing.js';
 import { type Group, groupMarks, numberOf } from './groups.js';
 import { type Places, placesOf } from './places.js';
 import { clip, displayWidth, fill, oneLine, wrap } from './text.js';
+import { hasTopic } from './topics.js';
+import { countOf, joined } from './words.js';
 
 export interface GalleyOptions {
   /** Colors repeat what the words say, so that a reader without them misses nothing. */
@@ -24,8 +26,8 @@ export function galley(reading: Reading, options: GalleyOptions): string {
     width: Math.max(narrowest, options.width),
   };
   const blocks = groupMarks(reading).map((group) => groupLines(group, sheet));
-  blocks.push(wrap(closing(reading), sheet.width));
-  if (speaksOfSafety(reading.marks, options.rules)) blocks.push(wrap(caution, sheet.width));
+  blocks.push(wrap(closing(reading, options.rules), sheet.width));
+  if (hasTopic(reading.marks, options.rules, 'safety')) blocks.push(wrap(caution, sheet.width));
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
 }
 
@@ -77,7 +79,10 @@ function markLines(mark: Mark, number: string, line: string, sheet: Sheet): stri
   return [
     `  ${color.bold(number)}  ${line}   ${color.italic(quoted)}${gap}${weightColor(color, mark.weight)(mark.weight)}`,
     ...body(mark.message),
-    ...mark.related.flatMap((related) => body(comparison(mark, related, sheet))),
+    ...mark.related
+      .filter((related) => related.alike !== true)
+      .flatMap((related) => body(comparison(mark, related, sheet))),
+    ...body(likewise(mark, sheet)),
     ...advice,
     ...withRight(last, mark.rule, width, (text) => text, color.dim),
   ];
@@ -85,9 +90,25 @@ function markLines(mark: Mark, number: string, line: string, sheet: Sheet): stri
 
 /** The other side of the disagreement, with its place. */
 function comparison(mark: Mark, related: Related, sheet: Sheet): string {
-  const { line } = sheet.places.place(related.file, related.span.start);
-  const place = related.file === mark.file ? `line ${line}` : `${oneLine(related.file)}, line ${line}`;
-  return `Compare ${place}: ${related.message}`;
+  return `Compare ${placeOf(mark, related, sheet)}: ${related.message}`;
+}
+
+/** More places than these are told by their number. */
+const MOST_PLACES = 4;
+
+/** The other places where the same is to be said; empty where there are none. */
+function likewise(mark: Mark, sheet: Sheet): string {
+  const places = mark.related.filter((related) => related.alike === true);
+  if (places.length === 0) return '';
+  const told = places.slice(0, MOST_PLACES).map((place) => placeOf(mark, place, sheet));
+  const more = places.length - told.length;
+  if (more > 0) told.push(countOf(more, 'place more', 'places more'));
+  return `Also ${joined(told)}.`;
+}
+
+function placeOf(mark: Mark, place: Related, sheet: Sheet): string {
+  const { line } = sheet.places.place(place.file, place.span.start);
+  return place.file === mark.file ? `line ${line}` : `${oneLine(place.file)}, line ${line}`;
 }
 
 /** `left` and `right` at the two ends of a line, or on two lines where they do not fit on one. */

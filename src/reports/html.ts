@@ -4,7 +4,7 @@ import type { Rule } from '../../rules/rule.js';
 import { fingerprintsOf } from '../reading/fingerprints.js';
 import type { Reading } from '../reading/types.js';
 import { version } from '../version.js';
-import { caution, speaksOfSafety } from './caution.js';
+import { caution } from './caution.js';
 import { closing, countMarks } from './closing.js';
 import { groupMarks } from './groups.js';
 import { placesOf } from './places.js';
@@ -13,6 +13,7 @@ import { chapters, nameOf } from './sheet/queries.js';
 import { script } from './sheet/script.js';
 import { style } from './sheet/style.js';
 import { byWeight, hatching, plot } from './sheet/summary.js';
+import { hasTopic } from './topics.js';
 import { countOf } from './words.js';
 
 /** `ran` are the rules that were run; every mark is of one of them. */
@@ -38,8 +39,8 @@ export function html(reading: Reading, ran: readonly Rule[]): string {
 ${hatching}
 <header>
 <h1>Query sheet</h1>
-<p class="closing">${closing(reading)}</p>
-${speaksOfSafety(reading.marks, ran) ? [markup`<p class="caution">${caution}</p>\n`] : []}</header>
+<p class="closing">${closing(reading, ran)}</p>
+${hasTopic(reading.marks, ran, 'safety') ? [markup`<p class="caution">${caution}</p>\n`] : []}</header>
 <main>
 ${reading.marks.length === 0 ? [] : summary(asking, groups)}
 <div id="queries" tabindex="-1">

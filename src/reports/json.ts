@@ -4,9 +4,10 @@ import type { Mark, Rule } from '../../rules/rule.js';
 import { fingerprintsOf } from '../reading/fingerprints.js';
 import type { Reading } from '../reading/types.js';
 import { version } from '../version.js';
-import { caution, speaksOfSafety } from './caution.js';
+import { caution } from './caution.js';
 import { type Places, placesOf, titleOf } from './places.js';
 import type { ReadingReport } from './schema.js';
+import { hasTopic } from './topics.js';
 
 /** The report as text, indented by two. */
 export function json(reading: Reading): string {
@@ -26,14 +27,18 @@ export function reportReading(reading: Reading, ran: readonly Rule[] = rules): R
     })),
     marks: reading.marks.map((mark) => reportMark(mark, places, fingerprints.get(mark)!)),
     counts: { fault: reading.counts.fault, query: reading.counts.query, note: reading.counts.note },
-    stetted: reading.stetted.map(({ mark, reason }) => ({
+    stetted: reading.stetted.map(({ mark, reason, stet }) => ({
       rule: mark.rule,
       file: mark.file,
       line: places.place(mark.file, mark.span.start).line,
+      recipe: mark.recipe,
+      subject: mark.subject,
       reason,
+      stet: { line: places.place(mark.file, stet.span.start).line, scope: stet.scope },
     })),
     held: reading.held?.length ?? null,
-    caution: speaksOfSafety(reading.marks, ran) ? caution : null,
+    caution: hasTopic(reading.marks, ran, 'safety') ? caution : null,
+    style: reading.style.stated ? 'stated' : 'majority',
   };
 }
 

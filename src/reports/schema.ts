@@ -51,7 +51,17 @@ export const readingReport = z.strictObject({
   marks: z.array(mark),
   counts: z.strictObject({ fault: z.int().min(0), query: z.int().min(0), note: z.int().min(0) }),
   stetted: z
-    .array(z.strictObject({ rule: ruleName, file, line, reason: z.string() }))
+    .array(
+      z.strictObject({
+        rule: ruleName,
+        file,
+        line,
+        recipe: z.string().nullable(),
+        subject: z.string(),
+        reason: z.string().describe('as the author gave it; empty where none was given'),
+        stet: z.strictObject({ line, scope: z.enum(['line', 'recipe', 'file']) }).describe('where it stands'),
+      }),
+    )
     .describe('the marks that a stet of the author silences'),
   held: z
     .int()
@@ -64,6 +74,9 @@ export const readingReport = z.strictObject({
     .string()
     .nullable()
     .describe('whose word comes first in food safety; null where no mark is about it'),
+  style: z
+    .enum(['stated', 'majority'])
+    .describe('whether the book has a house style, or its own majority was taken as its style'),
 });
 
 const fraction = z

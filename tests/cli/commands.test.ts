@@ -20,7 +20,13 @@ describe('tamis', () => {
   });
   test('offers no command that is not there', () => {
     const offered = tamis(folder, ['--help']).stdout.matchAll(/^ {2}(\w+) \[/gm);
-    expect([...offered].map((match) => match[1]).sort()).toEqual(['explain', 'help', 'read', 'show']);
+    expect([...offered].map((match) => match[1]).sort()).toEqual([
+      'explain',
+      'help',
+      'read',
+      'show',
+      'stylesheet',
+    ]);
   });
   test('ends quietly when the reader of its pipe has gone', async () => {
     const big = manuscript({ 'book.md': faulty.repeat(400) });

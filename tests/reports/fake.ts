@@ -4,6 +4,7 @@ import type { Mark, Rule } from '../../rules/rule.js';
 import type { Listing, Recipe, Step } from '../../src/anatomy/types.js';
 import type { Amount, ListingLine, Measure } from '../../src/grammar/types.js';
 import type { Dish, Mention } from '../../src/kitchen/types.js';
+import { undecided } from '../../src/manuscript/house-style.js';
 import { LineIndex } from '../../src/manuscript/lines.js';
 import { Passage } from '../../src/manuscript/passage.js';
 import type { Page, Span } from '../../src/manuscript/types.js';
@@ -67,8 +68,15 @@ export function reading(marks: readonly Mark[], more: Partial<Reading> = {}): Re
     marks,
     stetted: [],
     counts: { fault: count('fault'), query: count('query'), note: count('note') },
+    style: undecided,
     ...more,
   };
+}
+
+/** A mark that a stet on its line silences. */
+export function stetted(silenced: Mark, reason: string): Reading['stetted'][number] {
+  const stet = { rules: [silenced.rule], reason, scope: 'line', span: silenced.span, line: 1 } as const;
+  return { mark: silenced, reason, stet };
 }
 
 export function rule(name: string, topic: Rule['topic']): Rule {

@@ -5,7 +5,7 @@ import type { Reading } from '../../src/reading/types.js';
 import { caution } from '../../src/reports/caution.js';
 import { galley } from '../../src/reports/galley.js';
 import { displayWidth } from '../../src/reports/text.js';
-import { broth, brothDish, leaflet, mark, page, reading, rule, spanOf } from './fake.js';
+import { broth, brothDish, leaflet, mark, page, reading, rule, spanOf, stetted } from './fake.js';
 
 const recipe = 'Charred Leek Broth';
 const rules = [rule('unlisted-ingredient', 'listing'), rule('safe-temperature', 'safety')];
@@ -151,8 +151,10 @@ describe('a galley closes', () => {
     expect(lines(what).at(-2)).toBe('Twelve faults, ninety-nine queries and 100 notes in forty recipes.');
   });
   test('with what stets have silenced', () => {
-    const stetted = [{ mark: mark(broth, 'cream'), reason: 'the pan' }];
-    expect(print(reading([], { stetted }))).toBe('No marks in one recipe. One mark silenced by stet.\n');
+    const silenced = [stetted(mark(broth, 'cream'), 'the pan')];
+    expect(print(reading([], { stetted: silenced }))).toBe(
+      'No marks in one recipe. One mark silenced by stet.\n',
+    );
   });
   test('with one caution where a mark is about food safety, and with none elsewhere', () => {
     const unsafe = [

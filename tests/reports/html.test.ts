@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { caution } from '../../src/reports/caution.js';
 import { html } from '../../src/reports/html.js';
 import { quotePassage } from '../../src/reports/sheet/passage.js';
-import { broth, leaflet, mark, page, reading, rule, spanOf } from './fake.js';
+import { broth, leaflet, mark, page, reading, rule, spanOf, stetted } from './fake.js';
 import { hostileReading } from './hostile.js';
 
 const recipe = 'Charred Leek Broth';
@@ -63,7 +63,7 @@ describe('a query sheet', () => {
     expect(empty).not.toContain('id="tools"');
   });
   test('tells what is held back and what is silenced', () => {
-    const told = html(reading([], { held: [fault], stetted: [{ mark: yields, reason: 'so' }] }), rules);
+    const told = html(reading([], { held: [fault], stetted: [stetted(yields, 'so')] }), rules);
     expect(told).toContain('No new marks in one recipe. One mark silenced by stet. One mark held back');
   });
   test('lets nothing of the author become markup', () => {

@@ -5,7 +5,7 @@ import { caution } from '../../src/reports/caution.js';
 import { json, reportReading } from '../../src/reports/json.js';
 import { readingReport, showReport } from '../../src/reports/schema.js';
 import { version } from '../../src/version.js';
-import { broth, brothDish, leaflet, mark, page, reading, rule, spanOf } from './fake.js';
+import { broth, brothDish, leaflet, mark, page, reading, rule, spanOf, stetted } from './fake.js';
 
 const recipe = 'Charred Leek Broth';
 
@@ -22,14 +22,12 @@ describe('a json report', () => {
       },
     ],
   });
-  const stetted = [
-    { mark: mark(leaflet, 'page 000', { rule: 'placeholder' }), reason: 'the printer fills it in' },
-  ];
+  const silenced = [stetted(mark(leaflet, 'page 000', { rule: 'placeholder' }), 'the printer fills it in')];
 
   test('holds what the contract says, to the letter', () => {
     // The ten lines before line 11 have 21, 1, 9, 1, 34, 34, 32, 20, 1 and 48 units, line ends included.
     const lineStart = 201;
-    expect(JSON.parse(json(reading([fault], { stetted })))).toEqual({
+    expect(JSON.parse(json(reading([fault], { stetted: silenced })))).toEqual({
       tamis: version,
       recipes: [{ title: recipe, file: 'soups/leek-broth.md', line: 1 }],
       marks: [
@@ -50,7 +48,7 @@ describe('a json report', () => {
               message: 'Stocks are elsewhere.',
             },
           ],
-          fingerprint: fingerprintsOf(reading([fault], { stetted })).get(fault),
+          fingerprint: fingerprintsOf(reading([fault], { stetted: silenced })).get(fault),
           mends: [
             {
               label: 'Take it out',
@@ -68,14 +66,23 @@ describe('a json report', () => {
       ],
       counts: { fault: 1, query: 0, note: 0 },
       stetted: [
-        { rule: 'placeholder', file: 'front/leaflet.md', line: 1, reason: 'the printer fills it in' },
+        {
+          rule: 'placeholder',
+          file: 'front/leaflet.md',
+          line: 1,
+          recipe: null,
+          subject: 'page 000',
+          reason: 'the printer fills it in',
+          stet: { line: 1, scope: 'line' },
+        },
       ],
       held: null,
       caution: null,
+      style: 'majority',
     });
   });
   test('keeps the contract of the schema, which allows nothing else', () => {
-    const report = JSON.parse(json(reading([fault], { stetted })));
+    const report = JSON.parse(json(reading([fault], { stetted: silenced })));
     expect(readingReport.safeParse(report).success).toBe(true);
     expect(readingReport.safeParse({ ...report, more: 1 }).success).toBe(false);
     expect(readingReport.safeParse({ ...report, counts: { fault: 1 } }).success).toBe(false);
@@ -103,7 +110,11 @@ describe('a json report', () => {
 
 describe('the JSON Schemas made of the contract', () => {
   test.each([
-    ['reading', readingReport, ['tamis', 'recipes', 'marks', 'counts', 'stetted', 'held', 'caution']],
+    [
+      'reading',
+      readingReport,
+      ['tamis', 'recipes', 'marks', 'counts', 'stetted', 'held', 'caution', 'style'],
+    ],
     ['show', showReport, ['tamis', 'recipes']],
   ])('%s: names what is required and forbids the rest', (_name, schema, required) => {
     const made = z.toJSONSchema(schema);

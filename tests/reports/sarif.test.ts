@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Reading } from '../../src/reading/types.js';
 import { sarif } from '../../src/reports/sarif.js';
 import { version } from '../../src/version.js';
-import { broth, leaflet, mark, page, reading, rule, spanOf } from './fake.js';
+import { broth, leaflet, mark, page, reading, rule, spanOf, stetted } from './fake.js';
 import { sarifTroubles } from './sarif-checks.js';
 
 const recipe = 'Charred Leek Broth';
@@ -102,11 +102,11 @@ describe('a SARIF log', () => {
     expect(results.map((each: { level: string }) => each.level)).toEqual(['error', 'warning', 'note']);
   });
   test('holds what a stet silences as suppressed, with the reason where one is given', () => {
-    const stetted = [
-      { mark: mark(leaflet, 'page 000', { rule: 'placeholder' }), reason: 'the printer fills it in' },
-      { mark: mark(leaflet, 'stocks', { rule: 'placeholder' }), reason: '' },
+    const silenced = [
+      stetted(mark(leaflet, 'page 000', { rule: 'placeholder' }), 'the printer fills it in'),
+      stetted(mark(leaflet, 'stocks', { rule: 'placeholder' }), ''),
     ];
-    const { results } = runOf(reading([fault], { stetted }));
+    const { results } = runOf(reading([fault], { stetted: silenced }));
     expect(results.map((each: { suppressions: unknown }) => each.suppressions)).toEqual([
       [],
       [{ kind: 'inSource', status: 'accepted', justification: 'the printer fills it in' }],

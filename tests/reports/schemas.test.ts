@@ -10,7 +10,7 @@ import { readManuscript } from '../../src/reading/read.js';
 import { json } from '../../src/reports/json.js';
 import { sarif } from '../../src/reports/sarif.js';
 import { readingReport } from '../../src/reports/schema.js';
-import { broth, leaflet, mark, reading, spanOf } from './fake.js';
+import { broth, leaflet, mark, reading, spanOf, stetted } from './fake.js';
 import { sarifTroubles } from './sarif-checks.js';
 
 const project = new URL('../../', import.meta.url);
@@ -62,8 +62,8 @@ test.skipIf(keepsSarif === null)('a SARIF log that has everything in it keeps th
       },
     ],
   });
-  const stetted = [{ mark: mark(leaflet, 'page 000'), reason: 'the printer fills it in' }];
-  const text = sarif(reading([full], { stetted, held: [mark(broth, 'lemon')] }), rules);
+  const silenced = [stetted(mark(leaflet, 'page 000'), 'the printer fills it in')];
+  const text = sarif(reading([full], { stetted: silenced, held: [mark(broth, 'lemon')] }), rules);
   expect(text).toContain('"justification"');
   expect(text).toContain('"replacements"');
   keepsSarif!(JSON.parse(text));

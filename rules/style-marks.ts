@@ -1,0 +1,155 @@
+/** Makes the marks of the rules of wording: one a decision where the book has not decided, one a place where it has. */
+
+import type { Book, Dish } from '../src/kitchen/types.js';
+import { type Decision, decisionsOf, openDecisions, type Place } from '../src/kitchen/wording/decisions.js';
+import { wantedForm } from '../src/kitchen/wording/house.js';
+import { Unwanted } from '../src/kitchen/wording/names.js';
+import { type Rewriting, replaceWord, rewrite } from '../src/kitchen/wording/rewrite.js';
+import type { Aspect } from '../src/kitchen/wording/types.js';
+import { textsOf } from '../src/kitchen/wording/wording.js';
+import type { HouseStyle } from '../src/manuscript/house-style.js';
+import type { Passage } from '../src/manuscript/passage.js';
+import type { BookRule, Finding, Mend } from './rule.js';
+
+export type BookFinding = Finding & { readonly file: string; readonly recipe: string | null };
+
+/** What a rule of wording says of its decisions. */
+interface Sayings {
+  /** What the decision is about, as it opens a sentence: 'A "tablespoon"'. */
+  readonly subject: (about: string) => string;
+}
+
+/** The `look` of a rule about these aspects. */
+export function lookAt(aspects: readonly Aspect[], sayings: Sayings): BookRule['look'] {
+  return function* look(book, style) {
+    for (const decision of openDecisions(book, style)) {
+      if (aspects.includes(decision.aspect)) yield openFinding(decision, style, sayings);
+    }
+    if (style.stated) yield* statedFindings(book, style, aspects, sayings);
+  };
+}
+
+/** One mark for a decision that was made in several ways: at the first place that is not as most are. */
+function openFinding(decision: Decision, style: HouseStyle, sayings: Sayings): BookFinding {
+  const { forms, about, aspect } = decision;
+  const [most, ...others] = forms;
+  const places = others.flatMap(({ places: each, shown }) => each.map((place) => ({ ...place, shown })));
+  const [first, ...more] = inBookOrder(places);
+  const all = forms.reduce((sum, each) => sum + each.places.length, 0);
+  const ways = forms.map(({ shown, places: each }) => `${quoted(shown)} (${each.length})`).join(', ');
+  return {
+    ...placeOf(first!),
+    subject: aspect === 'unit' ? plainly(about) : about,
+    message: `${sayings.subject(nameOf(decision))} is written ${forms.length} ways in ${all} places: ${ways}.`,
+    advice: `${isTied(decision) ? 'Choose one' : `Most of the ${style.stated ? 'book' : 'manuscript'} has ${quoted(most!.shown)}: choose one`}, and write it everywhere.`,
+    related: [
+      ...more.map((place) => ({ ...spanOf(place), message: `${quoted(place.shown)} here`, alike: true })),
+      { ...spanOf(most!.places[0]!), message: `${quoted(most!.shown)} here` },
+    ],
+  };
+}
+
+/** A unit by its name, anything else as most of the book has it where it is named by a form. */
+function nameOf({ aspect, about, forms }: Decision): string {
+  if (aspect === 'unit') return plainly(about);
+  return aspect === 'term' || aspect === 'spelling' ? forms[0]!.shown : about;
+}
+
+/** The id of a unit as words. */
+function plainly(id: string): string {
+  return id.replaceAll('-', ' ');
+}
+
+function isTied({ forms }: Decision): boolean {
+  return forms[0]!.places.length === forms[1]?.places.length;
+}
+
+function* statedFindings(
+  book: Book,
+  style: HouseStyle,
+  aspects: readonly Aspect[],
+  { subject }: Sayings,
+): Iterable<BookFinding> {
+  for (const { aspect, about, forms } of decisionsOf(book)) {
+    if (!aspects.includes(aspect)) continue;
+    const wanted = wantedForm(style, aspect, about);
+    if (wanted === null) continue;
+    for (const { form, places } of forms) {
+      if (form === wanted) continue;
+      for (const place of places) {
+        if (place.usage.either === wanted) continue;
+        yield {
+          ...placeOf(place),
+          subject: plainly(about),
+          message: `${subject(plainly(about))} is written ${quoted(form)} here; the house style has ${quoted(wanted)}.`,
+          advice: 'Write it as the house style has it.',
+          mends: mendsOf(place.usage.passage, rewrite(place.usage, wanted)),
+        };
+      }
+    }
+  }
+}
+
+/** The mend of a passage. */
+export function mendsOf(passage: Passage, rewriting: Rewriting | null): Mend[] {
+  if (rewriting === null) return [];
+  const { start, end, text, sure } = rewriting;
+  return [{ label: `Write "${text.trim()}"`, sure, edits: [{ span: passage.span(start, end), text }] }];
+}
+
+/** Where a mark stands: the place's words, its file and its recipe. */
+export function placeOf(place: Place): Pick<BookFinding, 'file' | 'recipe' | 'span'> {
+  return { ...spanOf(place), recipe: titleOf(place.dish) };
+}
+
+export function spanOf({ dish, usage }: Place): {
+  readonly file: string;
+  readonly span: BookFinding['span'];
+} {
+  return { file: dish.page.path, span: usage.passage.span(usage.start, usage.end) };
+}
+
+export function quoted(form: string): string {
+  return `"${form}"`;
+}
+
+/** From the first recipe of the book to the last, and within one by where the places stand. */
+function inBookOrder<T extends Place>(places: readonly T[]): T[] {
+  return places
+    .map((place) => ({ place, start: spanOf(place).span.start }))
+    .sort((a, b) => a.place.order - b.place.order || a.start - b.start)
+    .map(({ place }) => place);
+}
+
+/** A mark for every place where a word stands that the house style has decided against. */
+export function* unwantedFindings(
+  book: Book,
+  style: HouseStyle,
+  of: 'terms' | 'spellings',
+): Iterable<BookFinding> {
+  const unwanted = new Unwanted(style[of], of);
+  for (const dish of book.dishes) {
+    for (const passage of textsOf(dish.recipe)) {
+      for (const { wanted, written, start, end, isStem } of unwanted.in(passage)) {
+        // A title is the author's; the words around it may hang on it.
+        const mends =
+          passage === dish.recipe.title
+            ? []
+            : mendsOf(passage, replaceWord(passage.text, start, written, wanted, isStem));
+        yield {
+          file: dish.page.path,
+          recipe: titleOf(dish),
+          span: passage.span(start, end),
+          subject: wanted,
+          message: `"${written}" stands here; the house style has "${wanted}".`,
+          advice: `Write "${wanted}".`,
+          mends,
+        };
+      }
+    }
+  }
+}
+
+function titleOf(dish: Dish): string | null {
+  return dish.recipe.title?.text.replace(/\s+/g, ' ').trim() ?? null;
+}
