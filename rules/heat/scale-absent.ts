@@ -1,4 +1,5 @@
 /** Marks a temperature without its scale. */
+import { offered, replacing } from '../mends.js';
 import type { RecipeRule } from '../rule.js';
 
 export const scaleAbsent: RecipeRule = {
@@ -50,8 +51,21 @@ export const scaleAbsent: RecipeRule = {
           subject: text,
           message: `"${text}" does not say whether it is Fahrenheit or Celsius.`,
           advice: 'Add °F or °C.',
+          mends: SIGNS.flatMap((sign) =>
+            offered(
+              `write "${withScale(text, sign)}"`,
+              replacing(dish.page, passage, [item.start, item.end], withScale(text, sign)),
+            ),
+          ),
         };
       }
     }
   },
 };
+
+const SIGNS = ['°F', '°C'] as const;
+
+/** The number keeps its form; the sign takes the place of "degrees" or "°". */
+function withScale(text: string, sign: string): string {
+  return `${text.replace(/\s*(?:°|º|\p{L}+)\.?$/u, '')}${sign}`;
+}

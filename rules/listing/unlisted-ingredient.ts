@@ -1,5 +1,5 @@
 /** Marks a food that the method uses and the list does not have. */
-
+import { listingBelow } from '../../src/kitchen/list-lines.js';
 import { vocabularyOf } from '../../src/kitchen/listed.js';
 import { nearestEntry } from '../../src/kitchen/resolve.js';
 import type { Dish, Mention } from '../../src/kitchen/types.js';
@@ -7,7 +7,8 @@ import { foodNamed, isKindOf } from '../../src/larder/foods.js';
 import { isWord } from '../../src/larder/kitchen-words.js';
 import { fold, singular } from '../../src/larder/names.js';
 import type { Food } from '../../src/larder/types.js';
-import type { Finding, RecipeRule, Weight } from '../rule.js';
+import { offered } from '../mends.js';
+import type { Finding, Mend, RecipeRule, Weight } from '../rule.js';
 
 export const unlistedIngredient: RecipeRule = {
   scope: 'recipe',
@@ -120,6 +121,7 @@ function findingOf(dish: Dish, first: Mention, mentions: readonly Mention[], wei
     weight,
     message: `"${first.text}" is used in ${where} and is not on the list${near === null ? '' : `, which has ${near.food.text}`}.`,
     advice: near === null ? 'List it, or take it out of the step.' : 'List it, or use one name for both.',
+    mends: listed(dish, first),
     related: [
       ...mentions
         .filter((mention) => mention !== first)
@@ -133,4 +135,20 @@ function findingOf(dish: Dish, first: Mention, mentions: readonly Mention[], wei
         : [{ file: dish.page.path, span: near.listing.passage.span(), message: 'the nearest listing' }]),
     ],
   };
+}
+
+/** One more listing with the method's own amount, below the one that the method uses before it. */
+function listed(dish: Dish, mention: Mention): readonly Mend[] {
+  const before = dish.mentions.filter(
+    (each) =>
+      each.listings.length > 0 &&
+      (each.step < mention.step || (each.step === mention.step && each.start < mention.start)),
+  );
+  const after = before.at(-1)?.listings.at(-1) ?? dish.recipe.listings.at(-1);
+  if (after === undefined) return [];
+  const { measure } = mention;
+  const step = dish.recipe.steps[mention.step]!.passage.text;
+  const amount = measure === null || measure.share ? '' : step.slice(measure.start, measure.end);
+  const text = `${amount} ${mention.text}`.trim();
+  return offered(`add "${text}" to the list`, listingBelow(dish.page, after, text));
 }

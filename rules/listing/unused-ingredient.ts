@@ -1,7 +1,9 @@
 /** Marks a listing that the method never uses. */
 import type { Listing } from '../../src/anatomy/types.js';
+import { withoutListing } from '../../src/kitchen/list-lines.js';
 import { isServedAside, mayBeFryingFat } from '../../src/kitchen/purposes.js';
 import type { Dish } from '../../src/kitchen/types.js';
+import { offered } from '../mends.js';
 import type { RecipeRule } from '../rule.js';
 
 export const unusedIngredient: RecipeRule = {
@@ -52,6 +54,7 @@ export const unusedIngredient: RecipeRule = {
         weight: isLeftOpen(dish, listing) ? 'query' : 'fault',
         message: `The list has ${listing.line.foods[0]!.text}, which no step uses.`,
         advice: 'Say in the method where it goes, or take it off the list.',
+        mends: offered(`take "${listing.passage.text}" off the list`, withoutListing(dish.page, listing)),
       };
     }
   },
