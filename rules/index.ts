@@ -12,6 +12,9 @@ import { safeTemperatureAbsent } from './safety/safe-temperature-absent.js';
 import { safeTemperatureLow } from './safety/safe-temperature-low.js';
 import { placeholderLeft } from './structure/placeholder-left.js';
 import { recipeUnclear } from './structure/recipe-unclear.js';
+import { referenceBroken } from './structure/reference-broken.js';
+import { referenceMisspelled } from './structure/reference-misspelled.js';
+import { titleTwice } from './structure/title-twice.js';
 import { yieldAbsent } from './structure/yield-absent.js';
 
 export const rules: readonly Rule[] = [
@@ -27,5 +30,8 @@ export const rules: readonly Rule[] = [
   safeTemperatureLow,
   placeholderLeft,
   recipeUnclear,
+  referenceBroken,
+  referenceMisspelled,
+  titleTwice,
   yieldAbsent,
 ];

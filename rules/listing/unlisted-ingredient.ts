@@ -1,12 +1,14 @@
 /** Marks a food that the method uses and the list does not have. */
 import { listingBelow } from '../../src/kitchen/list-lines.js';
 import { vocabularyOf } from '../../src/kitchen/listed.js';
+import { refersToRecipe } from '../../src/kitchen/references.js';
 import { nearestEntry } from '../../src/kitchen/resolve.js';
 import type { Dish, Mention } from '../../src/kitchen/types.js';
 import { foodNamed, isKindOf } from '../../src/larder/foods.js';
 import { isWord } from '../../src/larder/kitchen-words.js';
 import { fold, singular } from '../../src/larder/names.js';
 import type { Food } from '../../src/larder/types.js';
+import type { Span } from '../../src/manuscript/types.js';
 import { offered } from '../mends.js';
 import type { Finding, Mend, RecipeRule, Weight } from '../rule.js';
 
@@ -44,12 +46,17 @@ export const unlistedIngredient: RecipeRule = {
       marks: [],
     },
     {
+      title: 'a jam that another recipe of the book makes',
+      text: '# Plum Jam\n\nMakes 2 jars\n\n- 2 pounds plums\n- 1 pound sugar\n\n1. Simmer the plums with the sugar until thick, 30 minutes.\n\n# Jam Toast\n\nServes 1\n\n- 1 slice bread\n\n1. Toast the bread until golden, 2 minutes, and spread with Plum Jam.\n',
+      marks: [],
+    },
+    {
       title: 'water that pasta is only boiled in',
       text: '# Plain Noodles\n\nServes 2\n\n- 8 ounces egg noodles\n- 1 tablespoon butter\n\n1. Boil the noodles in a large pot of water until tender, 6 minutes, and toss with the butter.\n',
       marks: [],
     },
   ],
-  *look(dish) {
+  *look(dish, _style, book) {
     if (dish.recipe.listings.length === 0) return;
     const marked = new Map<Food, Mention[]>();
     for (const mention of dish.mentions) {
@@ -61,10 +68,17 @@ export const unlistedIngredient: RecipeRule = {
     for (const mentions of marked.values()) {
       const first = mentions.find((mention) => mention.measure !== null) ?? mentions[0]!;
       const weight = weigh(dish, first);
-      if (weight !== null) yield findingOf(dish, first, mentions, weight);
+      if (weight === null) continue;
+      // What another recipe of the book makes need not be bought.
+      if (mentions.some((mention) => refersToRecipe(book, dish, spanOf(dish, mention)))) continue;
+      yield findingOf(dish, first, mentions, weight);
     }
   },
 };
+
+function spanOf({ recipe }: Dish, { step, start, end }: Mention): Span {
+  return recipe.steps[step]!.passage.span(start, end);
+}
 
 /** "The oil", after an unlisted olive oil, is that. */
 function sameThing(marked: ReadonlyMap<Food, Mention[]>, food: Food): Mention[] | undefined {

@@ -52,7 +52,14 @@ export type KitchenWordClass =
   | 'opaque-cue'
   | 'each-word'
   | 'ready-state'
-  | 'whole-step';
+  | 'whole-step'
+  | 'refers'
+  | 'reference-filler'
+  | 'recipe-word'
+  | 'recipe-near'
+  | 'page-word'
+  | 'not-recipe'
+  | 'title-small';
 
 export interface PhraseMatch {
   /** How many words it takes. */

@@ -51,7 +51,9 @@ function marksOf(rule: Rule, book: Book, style: HouseStyle): Mark[] {
     return [...rule.look(book, style)].map((finding) => markOf(rule, finding, finding.file, finding.recipe));
   }
   return book.dishes.flatMap((dish) =>
-    [...rule.look(dish, style)].map((finding) => markOf(rule, finding, dish.page.path, titleOf(dish.recipe))),
+    [...rule.look(dish, style, book)].map((finding) =>
+      markOf(rule, finding, dish.page.path, titleOf(dish.recipe)),
+    ),
   );
 }
 

@@ -28,7 +28,7 @@ Serves 4
 export const leaflet = page('front/leaflet.md', 'See page 000 for stocks.\n');
 
 export function page(path: string, text: string): Page {
-  return { path, text, lines: new LineIndex(text), front: [], blocks: [], stets: [] };
+  return { path, text, lines: new LineIndex(text), front: [], blocks: [], stets: [], links: [] };
 }
 
 /** Where the words stand in the page; they must. */

@@ -1,0 +1,158 @@
+/** Knows what the recipes and sections of a book are called, and which of them a reference can mean. */
+import { distance } from 'fastest-levenshtein';
+import { isWord } from '../larder/kitchen-words.js';
+import { fold, singular } from '../larder/names.js';
+import { techniqueOf } from '../larder/techniques.js';
+import type { Passage } from '../manuscript/passage.js';
+import type { Page } from '../manuscript/types.js';
+import type { Book, Dish } from './types.js';
+
+export interface Title {
+  /** As written, on one line. */
+  readonly text: string;
+  readonly passage: Passage;
+  readonly page: Page;
+  /** Null for a heading that is no recipe's title. */
+  readonly dish: Dish | null;
+  /** Folded, singular, without articles. */
+  readonly words: readonly string[];
+  /** The words in one, to compare spellings. */
+  readonly key: string;
+}
+
+export class Titles {
+  readonly recipes: readonly Title[];
+  private readonly byKey = new Map<string, Title[]>();
+  private readonly byWord = new Map<string, Set<Title>>();
+
+  constructor(book: Book) {
+    this.recipes = book.dishes.flatMap((dish) =>
+      dish.recipe.title === null ? [] : [titleOf(dish.recipe.title, dish.page, dish)],
+    );
+    const spans = new Set(this.recipes.map(({ page, passage }) => `${passage.span().start} ${page.path}`));
+    const parts = book.dishes.flatMap((dish) =>
+      dish.recipe.components.flatMap(({ heading }) =>
+        heading === null ? [] : [titleOf(heading, dish.page, null)],
+      ),
+    );
+    const headings = book.pages.flatMap((page) => [
+      ...page.front.filter(({ key }) => key === 'title').map(({ passage }) => titleOf(passage, page, null)),
+      ...page.blocks.flatMap((block) =>
+        block.type === 'heading' && !spans.has(`${block.passage.span().start} ${page.path}`)
+          ? [titleOf(block.passage, page, null)]
+          : [],
+      ),
+    ]);
+    for (const title of [...this.recipes, ...parts, ...headings]) this.index(title);
+  }
+
+  /** The titles of exactly these words, whatever their case, number or articles. */
+  exact(name: string): readonly Title[] {
+    return this.byKey.get(keyOf(wordsOf(name))) ?? [];
+  }
+
+  /** Titles that a shortened name can mean, or whose whole title it holds: "Plum Jam" for "Grandmother’s Plum Jam". */
+  loosely(name: string): Title[] {
+    const words = wordsOf(name).filter((word) => !saysLittle(word));
+    if (words.length === 0) return [];
+    const holding = this.withAny(words);
+    return [...holding].filter(
+      (title) =>
+        words.every((word) => title.words.includes(word)) ||
+        (title.words.length > 1 && title.words.every((word) => words.includes(word))),
+    );
+  }
+
+  /** The one recipe whose title a slip of the pen may have made the name of. */
+  misspelled(name: string): Title | null {
+    const key = keyOf(wordsOf(name));
+    const near = this.recipes.filter((title) => isSlip(key, title.key));
+    return near.length > 0 && near.every((title) => title.key === near[0]!.key) ? near[0]! : null;
+  }
+
+  /** The recipe whose title has most in common with the name: half of its words at least. */
+  nearest(name: string): Title | null {
+    const words = wordsOf(name);
+    let best: Title | null = null;
+    let most = 0;
+    for (const title of this.withAny(words)) {
+      if (title.dish === null) continue;
+      const common = words.filter((word) => title.words.includes(word)).length;
+      const share = (2 * common) / (words.length + title.words.length);
+      if (share > most) [best, most] = [title, share];
+    }
+    return most >= HALF ? best : null;
+  }
+
+  private withAny(words: readonly string[]): Set<Title> {
+    const found = new Set<Title>();
+    for (const word of words) for (const title of this.byWord.get(word) ?? []) found.add(title);
+    return found;
+  }
+
+  private index(title: Title): void {
+    const same = this.byKey.get(title.key);
+    if (same === undefined) this.byKey.set(title.key, [title]);
+    else same.push(title);
+    for (const word of title.words) {
+      const holders = this.byWord.get(word);
+      if (holders === undefined) this.byWord.set(word, new Set([title]));
+      else holders.add(title);
+    }
+  }
+}
+
+const HALF = 0.5;
+/** A slip is one letter in so many. */
+const LETTERS_FOR_A_SLIP = 6;
+const MOST_SLIPS = 3;
+
+/** Whether one name becomes the other by a few wrong letters, and not by none. */
+export function isSlip(one: string, other: string): boolean {
+  const slips = Math.min(MOST_SLIPS, Math.floor(Math.min(one.length, other.length) / LETTERS_FOR_A_SLIP));
+  if (one === other || Math.abs(one.length - other.length) > slips) return false;
+  return distance(one, other) <= slips;
+}
+
+export function titleKey(text: string): string {
+  return keyOf(wordsOf(text));
+}
+
+/** Whether two names of the same words are spelled alike; quotation marks, spaces and capitals do not tell. */
+export function spelledAlike(name: string, title: string): boolean {
+  return plainSpelling(name) === plainSpelling(title);
+}
+
+function plainSpelling(text: string): string {
+  return text
+    .normalize('NFC')
+    .toLowerCase()
+    .replace(/[’‘`]/g, "'")
+    .replace(/[‐‑–—]/g, '-')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+function titleOf(passage: Passage, page: Page, dish: Dish | null): Title {
+  const text = passage.text.replace(/\s+/g, ' ').trim();
+  const words = wordsOf(text);
+  return { text, passage, page, dish, words, key: keyOf(words) };
+}
+
+function keyOf(words: readonly string[]): string {
+  return words.join('');
+}
+
+function wordsOf(text: string): string[] {
+  const words = text
+    .split(/[^\p{L}\p{M}\p{N}'’]+/u)
+    .map((word) => singular(fold(word)))
+    .filter((word) => word !== '');
+  const telling = words.filter((word) => !isWord(word, 'reference-filler') && !isWord(word, 'title-small'));
+  return telling.length > 0 ? telling : words;
+}
+
+/** "Homemade mayonnaise", "cooked rice": what a title need not say. */
+function saysLittle(word: string): boolean {
+  return isWord(word, 'adjective') || techniqueOf(word)?.form === 'past';
+}
