@@ -14,6 +14,8 @@ import { placeholderLeft } from './structure/placeholder-left.js';
 import { recipeUnclear } from './structure/recipe-unclear.js';
 import { referenceBroken } from './structure/reference-broken.js';
 import { referenceMisspelled } from './structure/reference-misspelled.js';
+import { servingsDisagreement } from './structure/servings-disagreement.js';
+import { stepReferenceBroken } from './structure/step-reference-broken.js';
 import { titleTwice } from './structure/title-twice.js';
 import { yieldAbsent } from './structure/yield-absent.js';
 
@@ -32,6 +34,8 @@ export const rules: readonly Rule[] = [
   recipeUnclear,
   referenceBroken,
   referenceMisspelled,
+  servingsDisagreement,
+  stepReferenceBroken,
   titleTwice,
   yieldAbsent,
 ];

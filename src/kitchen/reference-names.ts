@@ -73,7 +73,8 @@ class Scan {
     const unit = line?.measures[0]?.unit;
     const food = line?.foods[0];
     if (food === undefined || (unit !== 'recipe' && unit !== 'batch')) return null;
-    return this.reference(food, 'recipe', null);
+    const after = this.items.findIndex(({ start }) => start >= food.end);
+    return this.reference(food, 'recipe', after < 0 ? null : this.pageAfter(after));
   }
 
   /** "see Plum Jam", "(see the recipe for plum jam)", "see plum jam, page 12". */

@@ -25,6 +25,7 @@ export interface Reference extends NamedReference {
 export interface References {
   readonly titles: Titles;
   readonly named: readonly Reference[];
+  readonly byDish: ReadonlyMap<Dish, readonly Reference[]>;
 }
 
 /** The references by name of a book, read once. */
@@ -32,7 +33,8 @@ export function referencesOf(book: Book): References {
   let known = byBook.get(book);
   if (known === undefined) {
     const titles = new Titles(book);
-    known = { titles, named: book.dishes.flatMap((dish) => referencesIn(dish, titles)) };
+    const byDish = new Map(book.dishes.map((dish) => [dish, referencesIn(dish, titles)]));
+    known = { titles, named: [...byDish.values()].flat(), byDish };
     byBook.set(book, known);
   }
   return known;
@@ -64,12 +66,13 @@ export function refersToRecipe(book: Book, dish: Dish, span: Span): boolean {
   );
   return (
     linked ||
-    referencesOf(book).named.some(
-      ({ dish: other, passage, start, end, sign, targets }) =>
-        other === dish &&
-        (sign !== 'capitals' || targets.some((title) => title.dish !== null && title.dish !== dish)) &&
-        touches(passage.span(start, end), span),
-    )
+    referencesOf(book)
+      .byDish.get(dish)!
+      .some(
+        ({ passage, start, end, sign, targets }) =>
+          (sign !== 'capitals' || targets.some((title) => title.dish !== null && title.dish !== dish)) &&
+          touches(passage.span(start, end), span),
+      )
   );
 }
 

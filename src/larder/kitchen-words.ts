@@ -59,7 +59,15 @@ export type KitchenWordClass =
   | 'recipe-near'
   | 'page-word'
   | 'not-recipe'
-  | 'title-small';
+  | 'title-small'
+  | 'step-word'
+  | 'step-joint'
+  | 'step-owner'
+  | 'serving-word'
+  | 'serving-place'
+  | 'serving-vessel'
+  | 'among'
+  | 'parting';
 
 export interface PhraseMatch {
   /** How many words it takes. */

@@ -133,6 +133,7 @@ export function brothDish(): Dish {
       passage: passageOf(broth, 'Serves 4'),
       parsed: { text: 'Serves 4', amount: amount('4'), of: '', measures: [], dimensions: [] },
     },
+    yields: [],
     times: [],
     components: [{ index: 0, heading: null, name: null, listings }],
     listings,
