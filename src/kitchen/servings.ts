@@ -130,7 +130,8 @@ function countOf(item: Item): Amount | null {
   if (item.kind !== 'count' && item.kind !== 'measure') return null;
   if (item.kind === 'measure' && item.unit !== null) {
     const { kind } = unitById(item.unit);
-    if (kind !== 'container' && kind !== 'piece') return null;
+    const counts = kind === 'container' || kind === 'piece' || isWord(item.unit, 'serving-vessel');
+    if (!counts) return null;
   }
   return item.kind === 'measure' && item.share ? null : item.amount;
 }
@@ -148,11 +149,12 @@ const MOST_BEFORE_NOUN = 3;
 function nounAfter(items: readonly Item[], keys: readonly string[], at: number): Noun | null {
   const item = items[at]!;
   if (item.kind === 'measure' && item.unit !== null) return { word: item.unit, place: false, end: item.end };
+  let first: Noun | null = null;
   for (let next = at + 1; next <= at + MOST_BEFORE_NOUN; next++) {
     const words = items[next];
     // "12 (3-inch) patties", "8 equal pieces".
     if (words?.kind === 'dimension' || (words?.kind === 'point' && /[()-]/.test(words.text))) continue;
-    if (words?.kind !== 'word') return null;
+    if (words?.kind !== 'word' || isWord(words.key, 'preposition')) break;
     const place = phraseAt(keys.map(singular), next, 'serving-place');
     if (place !== null)
       return {
@@ -160,11 +162,13 @@ function nounAfter(items: readonly Item[], keys: readonly string[], at: number):
         place: true,
         end: items[next + place.length - 1]!.end,
       };
-    const after = items[next + 1];
-    if (after?.kind === 'word' && !isWord(after.key, 'preposition') && isAdjective(words.key)) continue;
-    return { word: singular(words.key), place: false, end: words.end };
+    const word = singular(words.key);
+    const noun = { word, place: false, end: words.end };
+    if (isWord(word, 'serving-vessel')) return noun;
+    // "5 shallow bowls", "12 round biscuits": a word that is no adjective to us may be one.
+    first ??= isAdjective(words.key) ? null : noun;
   }
-  return null;
+  return first;
 }
 
 function isAdjective(key: string): boolean {
