@@ -10,10 +10,13 @@ import { unitUnclear } from './measures/unit-unclear.js';
 import type { Rule } from './rule.js';
 import { safeTemperatureAbsent } from './safety/safe-temperature-absent.js';
 import { safeTemperatureLow } from './safety/safe-temperature-low.js';
+import { equipmentUnnamed } from './structure/equipment-unnamed.js';
+import { headnotePromise } from './structure/headnote-promise.js';
 import { placeholderLeft } from './structure/placeholder-left.js';
 import { recipeUnclear } from './structure/recipe-unclear.js';
 import { referenceBroken } from './structure/reference-broken.js';
 import { referenceMisspelled } from './structure/reference-misspelled.js';
+import { sectionOrder } from './structure/section-order.js';
 import { servingsDisagreement } from './structure/servings-disagreement.js';
 import { stepReferenceBroken } from './structure/step-reference-broken.js';
 import { titleTwice } from './structure/title-twice.js';
@@ -30,10 +33,13 @@ export const rules: readonly Rule[] = [
   unitUnclear,
   safeTemperatureAbsent,
   safeTemperatureLow,
+  equipmentUnnamed,
+  headnotePromise,
   placeholderLeft,
   recipeUnclear,
   referenceBroken,
   referenceMisspelled,
+  sectionOrder,
   servingsDisagreement,
   stepReferenceBroken,
   titleTwice,

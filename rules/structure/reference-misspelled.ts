@@ -17,7 +17,7 @@ export const referenceMisspelled: BookRule = {
   examples: [
     {
       title: 'a letter too few',
-      text: '# Brined Radishes\n\nServes 4\n\n- 2 cups radishes\n- 1 cup vinegar\n\n1. Cover the radishes with the vinegar.\n\n# Radish Toast\n\nServes 1\n\n- 1 slice bread\n- 1 tablespoon Brined Radihes (page 12)\n\n1. Toast the bread until golden, 2 minutes, and top with the remaining ingredients.\n',
+      text: '# Brined Radishes\n\nServes 4\n\n- 2 cups radishes\n- 1 cup vinegar\n\n1. Cover the radishes with the vinegar.\n\n# Jam Toast\n\nServes 1\n\n- 1 slice bread\n- 1 tablespoon Brined Radihes (page 12)\n\n1. Toast the bread until golden, 2 minutes, and top with the remaining ingredients.\n',
       marks: ['Brined Radihes'],
     },
     {

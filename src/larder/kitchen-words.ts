@@ -67,7 +67,18 @@ export type KitchenWordClass =
   | 'serving-place'
   | 'serving-vessel'
   | 'among'
-  | 'parting';
+  | 'parting'
+  | 'special-tool'
+  | 'stove-pot'
+  | 'one-vessel'
+  | 'second-vessel'
+  | 'name-only'
+  | 'goes-on'
+  | 'title-denial'
+  | 'promise'
+  | 'loose-claim'
+  | 'staple'
+  | 'not-counted';
 
 export interface PhraseMatch {
   /** How many words it takes. */
