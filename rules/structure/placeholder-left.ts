@@ -30,6 +30,11 @@ export const placeholderLeft: BookRule = {
       marks: ['??', '[check]'],
     },
     {
+      title: 'a page of signs, a blank time and a picture that was to follow',
+      text: '# Toast\n\nServes 1\n\nPhoto to come.\n\n- 1 slice bread (page ###)\n\n1. Toast the bread for _ minutes, until golden.\n',
+      marks: ['Photo to come', 'page ###', '_'],
+    },
+    {
       title: 'a page that exists and a question of the author',
       text: '# Toast\n\nServes 1\n\n- 1 slice bread (page 200)\n\nWho does not like toast?\n\n1. Toast the bread until golden, 2 minutes.\n',
       marks: [],

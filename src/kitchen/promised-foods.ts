@@ -64,7 +64,7 @@ function* titleFoods(passage: Passage): Iterable<PromisedFood> {
     if (named === null) continue;
     const { food, length } = named;
     const isHead = !isModifier(row, at + length);
-    // "Salsa", "Rusks": the last word of a name is what comes out, unless it is grown.
+    // "Salsa", "Rusks", "Pâté Maison": the chief word of a name is what comes out, unless it is grown.
     if (isHead && !isAnyOf(food, GROWN)) continue;
     if (!isDenied(row, at, at + length) && !isMadeFor(row, at + length, food))
       yield { passage, ...placeOf(row, at, length), food, where: 'title' };
@@ -72,10 +72,13 @@ function* titleFoods(passage: Passage): Iterable<PromisedFood> {
   }
 }
 
-/** Whether a word of the same name follows: "Walnut" in "Walnut Cake with Dates", and not "Dates". */
-function isModifier({ items }: Row, end: number): boolean {
-  const next = items[end]?.kind === 'point' ? items[end + 1] : items[end];
-  return next?.kind === 'word' && !isWord(next.key, 'preposition') && !isWord(next.key, 'title-small');
+/** Whether it is said of another food or dish that follows: "Walnut" in "Walnut Cake with Dates", and not "Dates". */
+function isModifier({ items, keys }: Row, end: number): boolean {
+  for (let at = items[end]?.kind === 'point' ? end + 1 : end; items[at]?.kind === 'word'; at++) {
+    if (isWord(keys[at], 'preposition') || isWord(keys[at], 'title-small')) return false;
+    if (foodAt(keys, at) !== null || phraseAt(keys, at, 'made') !== null) return true;
+  }
+  return false;
 }
 
 const MOST_PROMISED_WORDS = 8;
@@ -129,9 +132,9 @@ function promisedAt({ keys }: Row, at: number): Named | null {
   return null;
 }
 
-/** A dish, a dough or a sauce is what comes out, and is not bought for it; a sauce that nothing grown is named in tells nothing. */
+/** A dish, a dough or a sauce is what comes out, and is not bought for it. */
 function isMadeThing(food: Food): boolean {
-  return food.dish || isAnyOf(food, PRODUCTS) || !(isAnyOf(food, GROWN) || food.kinds.length > 0);
+  return food.dish || isAnyOf(food, PRODUCTS);
 }
 
 /** "No-egg", "egg-free", "mock turtle", "chicken-style", "sauce for fish". */

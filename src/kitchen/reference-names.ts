@@ -53,6 +53,7 @@ function touches(one: Extent, other: Extent): boolean {
   return one.start < other.end && other.start < one.end;
 }
 
+const LONGEST_INITIALS = 4;
 const MOST_LOWER_WORDS = 5;
 const MOST_BEFORE_PAGE = 4;
 
@@ -117,7 +118,7 @@ class Scan {
   /** Two capitalized words or more within a sentence: "spread with the Plum Jam". */
   *capitals(): Iterable<NamedReference> {
     for (let at = 0; at < this.items.length; at++) {
-      const end = this.properEnd(at);
+      const end = this.properEnd(at, false);
       if (end === at) continue;
       // The first word of a sentence is capitalized anyway, and is most often its verb.
       const from = this.opensSentence(at) && this.listing === null ? this.nextWord(at, end) : at;
@@ -165,13 +166,13 @@ class Scan {
   }
 
   /** Where the run of capitalized words that begins at `at` ends: "Jam of Green Plums & Quinces". */
-  private properEnd(at: number): number {
+  private properEnd(at: number, shown = true): number {
     let end = at;
     for (let next = at; next < this.items.length; next++) {
       const item = this.items[next]!;
-      if (isCapital(item)) end = next + 1;
+      if (this.isCapital(item)) end = next + 1;
       else if (end === at || next - end >= 2) break;
-      else if (!isJoint(item) && !(item.kind === 'word' && isWord(item.key, 'title-small'))) break;
+      else if (!isJoint(item) && !isSmall(item, shown)) break;
     }
     return end;
   }
@@ -181,9 +182,9 @@ class Scan {
     let start = last + 1;
     for (let next = last; next >= 0; next--) {
       const item = this.items[next]!;
-      if (isCapital(item)) start = next;
+      if (this.isCapital(item)) start = next;
       else if (start > last || start - next > 2) break;
-      else if (!isJoint(item) && !(item.kind === 'word' && isWord(item.key, 'title-small'))) break;
+      else if (!isJoint(item) && !isSmall(item, true)) break;
     }
     return start <= last &&
       this.listing === null &&
@@ -204,13 +205,20 @@ class Scan {
 
   private nextWord(at: number, end: number): number {
     let next = at + 1;
-    while (next < end && !isCapital(this.items[next]!)) next++;
+    while (next < end && !this.isCapital(this.items[next]!)) next++;
     return next;
+  }
+
+  /** A word with a capital that is no shout: "Jam", "B", "Three", and not "IMPORTANT". */
+  private isCapital(item: Item): boolean {
+    if (item.kind !== 'word' && item.kind !== 'count') return false;
+    const text = this.text.slice(item.start, item.end);
+    return /^\p{Lu}/u.test(text) && (text.length < LONGEST_INITIALS || /\p{Ll}/u.test(text));
   }
 
   private opensSentence(at: number): boolean {
     const before = this.items[at - 1];
-    return before === undefined || (before.kind === 'point' && /[.!?:;\n("“•–—]/.test(before.text));
+    return before === undefined || (before.kind === 'point' && /[.!?:;\n()"“•–—]/.test(before.text));
   }
 
   private opensClause(at: number): boolean {
@@ -228,12 +236,13 @@ class Scan {
   }
 }
 
-/** A word with a capital that is no shout: "Jam", "B", and not "IMPORTANT". */
-function isCapital(item: Item): boolean {
-  return (
-    item.kind === 'word' && /^\p{Lu}/u.test(item.text) && (item.text.length < 4 || /\p{Ll}/u.test(item.text))
-  );
+/** "of", "with"; where something else shows that a name stands here, any word so short, which may be a slip ("ad" for "and"). */
+function isSmall(item: Item, shown: boolean): boolean {
+  if (item.kind !== 'word') return false;
+  return isWord(item.key, 'title-small') || (shown && item.text.length <= LONGEST_SMALL);
 }
+
+const LONGEST_SMALL = 3;
 
 function isJoint(item: Item): boolean {
   return item.kind === 'point' && (item.text === '-' || item.text === '&');

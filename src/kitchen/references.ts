@@ -9,7 +9,7 @@ import type { Passage } from '../manuscript/passage.js';
 import type { Page, PageLink, Span } from '../manuscript/types.js';
 import { linkedPage } from './link-targets.js';
 import { mayRefer, type NamedReference, namedReferences } from './reference-names.js';
-import { spelledAlike, type Title, Titles, titleKey } from './titles.js';
+import { lettersOf, spelledAlike, type Title, Titles } from './titles.js';
 import type { Book, Dish } from './types.js';
 
 /** A place that sends the reader to another recipe. */
@@ -90,7 +90,8 @@ export function* misspelledReferences(
     if (!proper) continue;
     if (exact) {
       const title = targets[0]!;
-      const same = titleKey(name) === title.key && isSameNumber(name, title.text);
+      // Plurals differ as they must in a sentence; only the spelling of the same form is compared.
+      const same = lettersOf(name) === title.letters;
       if (same && !targets.some(({ text }) => spelledAlike(withoutArticle(name), withoutArticle(text))))
         yield { reference, title, sameWords: true };
       continue;
@@ -105,11 +106,15 @@ export function* misspelledReferences(
 export function* conflictingPages(
   book: Book,
 ): Iterable<{ readonly reference: Reference; readonly other: Reference }> {
-  const byTitle = new Map<Title, Reference[]>();
+  const byTitle = new Map<string, Reference[]>();
   for (const reference of referencesOf(book).named) {
     const [title] = reference.targets;
-    if (reference.page === null || title === undefined || reference.targets.length > 1) continue;
-    byTitle.set(title, [...(byTitle.get(title) ?? []), reference]);
+    if (reference.page === null || title === undefined) continue;
+    // A name that may mean one of several tells nothing of their pages.
+    if (reference.targets.some(({ key }) => key !== title.key)) continue;
+    const same = byTitle.get(title.key);
+    if (same === undefined) byTitle.set(title.key, [reference]);
+    else same.push(reference);
   }
   for (const references of byTitle.values()) {
     const usual = mostUsed(references);
@@ -123,15 +128,6 @@ export function* conflictingPages(
 function mostUsed(references: readonly Reference[]): Reference {
   const count = ({ page }: Reference): number => references.filter((other) => other.page === page).length;
   return references.reduce((best, each) => (count(each) > count(best) ? each : best));
-}
-
-/** Plurals differ as they must in a sentence; only the spelling of the same form is compared. */
-function isSameNumber(name: string, title: string): boolean {
-  return letters(name) === letters(title);
-}
-
-function letters(text: string): string {
-  return fold(withoutArticle(text)).replace(/[^\p{L}\p{N}]/gu, '');
 }
 
 function withoutArticle(text: string): string {

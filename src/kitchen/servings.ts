@@ -111,8 +111,11 @@ function* claimsIn(items: readonly Item[], isLast: boolean): Iterable<Claim> {
     const isParted = sentence.slice(0, at - from).some((key) => isWord(key, 'parting'));
     const before = keys[at - 1]!;
     if (isWord(before, 'among') && (isParted || sentence.some(portions))) {
-      const served = isLast || sentence.some((key) => techniqueOf(key)?.technique.name === 'serve');
-      if (isWord(noun.word, 'serving-place') || noun.place) yield { ...claim, things: '' };
+      const serves = sentence.some((key) => techniqueOf(key)?.technique.name === 'serve');
+      const served = isLast || serves;
+      const isPlace = isWord(noun.word, 'serving-place') || noun.place;
+      // "Put the flour on 2 plates" serves nobody yet.
+      if (isPlace && (isParted || served)) yield { ...claim, things: '' };
       else if (isWord(noun.word, 'serving-vessel') && served) yield { ...claim, things: '' };
       else if (isParted) yield { ...claim, things: noun.word };
     } else if (isWord(before, 'parting')) yield { ...claim, things: noun.word };

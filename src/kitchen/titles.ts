@@ -14,10 +14,14 @@ export interface Title {
   readonly page: Page;
   /** Null for a heading that is no recipe's title. */
   readonly dish: Dish | null;
+  /** Whether it heads a part of a recipe's page: only its full name is a reference to it. */
+  readonly within: boolean;
   /** Folded, singular, without articles. */
   readonly words: readonly string[];
-  /** The words in one, to compare spellings. */
+  /** The words in one. */
   readonly key: string;
+  /** All letters, small words too, to compare spellings. */
+  readonly letters: string;
 }
 
 export class Titles {
@@ -29,17 +33,18 @@ export class Titles {
     this.recipes = book.dishes.flatMap((dish) =>
       dish.recipe.title === null ? [] : [titleOf(dish.recipe.title, dish.page, dish)],
     );
+    const withRecipes = new Set(book.dishes.map(({ page }) => page));
     const spans = new Set(this.recipes.map(({ page, passage }) => `${passage.span().start} ${page.path}`));
     const parts = book.dishes.flatMap((dish) =>
       dish.recipe.components.flatMap(({ heading }) =>
-        heading === null ? [] : [titleOf(heading, dish.page, null)],
+        heading === null ? [] : [titleOf(heading, dish.page, null, true)],
       ),
     );
     const headings = book.pages.flatMap((page) => [
       ...page.front.filter(({ key }) => key === 'title').map(({ passage }) => titleOf(passage, page, null)),
       ...page.blocks.flatMap((block) =>
         block.type === 'heading' && !spans.has(`${block.passage.span().start} ${page.path}`)
-          ? [titleOf(block.passage, page, null)]
+          ? [titleOf(block.passage, page, null, withRecipes.has(page))]
           : [],
       ),
     ]);
@@ -51,22 +56,22 @@ export class Titles {
     return this.byKey.get(keyOf(wordsOf(name))) ?? [];
   }
 
-  /** Titles that a shortened name can mean, or whose whole title it holds: "Plum Jam" for "Grandmother’s Plum Jam". */
+  /** Titles that a shortened name can mean ("Plum Jam" for "Grandmother’s Plum Jam"), or those that make it up ("Plum Jam and Drop Scones"). */
   loosely(name: string): Title[] {
     const words = wordsOf(name).filter((word) => !saysLittle(word));
     if (words.length === 0) return [];
-    const holding = this.withAny(words);
-    return [...holding].filter(
-      (title) =>
-        words.every((word) => title.words.includes(word)) ||
-        (title.words.length > 1 && title.words.every((word) => words.includes(word))),
-    );
+    const holding = [...this.withAny(words)].filter((title) => title.dish !== null || !title.within);
+    const shortened = holding.filter((title) => words.every((word) => title.words.includes(word)));
+    if (shortened.length > 0) return shortened;
+    const held = holding.filter((title) => title.words.every((word) => words.includes(word)));
+    const covered = new Set(held.flatMap((title) => title.words));
+    return words.every((word) => covered.has(word)) ? held : [];
   }
 
   /** The one recipe whose title a slip of the pen may have made the name of. */
   misspelled(name: string): Title | null {
-    const key = keyOf(wordsOf(name));
-    const near = this.recipes.filter((title) => isSlip(key, title.key));
+    const letters = lettersOf(name);
+    const near = this.recipes.filter((title) => isSlip(letters, title.letters));
     return near.length > 0 && near.every((title) => title.key === near[0]!.key) ? near[0]! : null;
   }
 
@@ -108,14 +113,10 @@ const LETTERS_FOR_A_SLIP = 6;
 const MOST_SLIPS = 3;
 
 /** Whether one name becomes the other by a few wrong letters, and not by none. */
-export function isSlip(one: string, other: string): boolean {
+function isSlip(one: string, other: string): boolean {
   const slips = Math.min(MOST_SLIPS, Math.floor(Math.min(one.length, other.length) / LETTERS_FOR_A_SLIP));
   if (one === other || Math.abs(one.length - other.length) > slips) return false;
   return distance(one, other) <= slips;
-}
-
-export function titleKey(text: string): string {
-  return keyOf(wordsOf(text));
 }
 
 /** Whether two names of the same words are spelled alike; quotation marks, spaces and capitals do not tell. */
@@ -133,10 +134,15 @@ function plainSpelling(text: string): string {
     .trim();
 }
 
-function titleOf(passage: Passage, page: Page, dish: Dish | null): Title {
+/** The letters and digits of a name, folded, without an article before it. */
+export function lettersOf(name: string): string {
+  return fold(name.replace(/^(?:the|an?) /i, '')).replace(/[^\p{L}\p{N}]/gu, '');
+}
+
+function titleOf(passage: Passage, page: Page, dish: Dish | null, within = false): Title {
   const text = passage.text.replace(/\s+/g, ' ').trim();
   const words = wordsOf(text);
-  return { text, passage, page, dish, words, key: keyOf(words) };
+  return { text, passage, page, dish, within, words, key: keyOf(words), letters: lettersOf(text) };
 }
 
 function keyOf(words: readonly string[]): string {
