@@ -103,10 +103,12 @@ function letterForNumber(items: readonly Item[], at: number): number | null {
   return word.kind === 'word' && /^(X|N+|x{2,})$/.test(word.text) ? 1 : null;
 }
 
+const LONGEST_PHRASE = 4;
+
 function lettersAt(items: readonly Item[], at: number): number | null {
   const word = items[at]!;
   if (word.kind !== 'word') return null;
-  const keys = items.slice(at, at + 2).map((item) => (item.kind === 'word' ? item.key : ''));
+  const keys = items.slice(at, at + LONGEST_PHRASE).map((item) => (item.kind === 'word' ? item.key : ''));
   const length = phraseAt(keys, 0, 'placeholder')?.length ?? null;
   // One word in small letters may be another language's; two are not.
   return length === 1 && word.text !== word.text.toUpperCase() ? null : length;
