@@ -37,7 +37,7 @@ export const equipmentUnnamed: RecipeRule = {
       yield {
         span: passage.span(start, end),
         subject: tool,
-        message: `The method uses a ${tool}, which the list of equipment does not name.`,
+        message: `The method uses "${passage.text.slice(start, end)}", which the list of equipment does not name.`,
         advice: 'Add it to the equipment.',
       };
     }

@@ -1,4 +1,5 @@
 /** Marks what was left to be filled in before the book goes out. */
+import { dishAt } from '../../src/kitchen/book.js';
 import { placeholdersOf } from '../../src/kitchen/placeholders.js';
 import type { BookRule } from '../rule.js';
 
@@ -48,13 +49,9 @@ export const placeholderLeft: BookRule = {
   *look(book) {
     for (const page of book.pages) {
       for (const { span, text } of placeholdersOf(page)) {
-        const dish = book.dishes.find(
-          (each) =>
-            each.page === page && each.recipe.span.start <= span.start && span.end <= each.recipe.span.end,
-        );
         yield {
           file: page.path,
-          recipe: dish?.recipe.title?.text ?? null,
+          recipe: dishAt(book, page, span)?.recipe.title?.text ?? null,
           span,
           subject: text,
           message: `"${text}" stands where something was to be filled in.`,

@@ -1,4 +1,5 @@
 /** Marks a reference to a recipe, a file or a heading that the book does not have. */
+import { dishAt } from '../../src/kitchen/book.js';
 import { brokenLinks, conflictingPages, type Reference, referencesOf } from '../../src/kitchen/references.js';
 import type { Title } from '../../src/kitchen/titles.js';
 import type { Book } from '../../src/kitchen/types.js';
@@ -62,7 +63,7 @@ function* lostLinks(book: Book): Iterable<BookFinding> {
   for (const { link, page, misses, sure } of brokenLinks(book)) {
     yield {
       file: page.path,
-      recipe: null,
+      recipe: dishAt(book, page, link.span)?.recipe.title?.text ?? null,
       span: link.span,
       subject: link.target,
       weight: sure ? 'fault' : 'query',
