@@ -78,7 +78,9 @@ export type KitchenWordClass =
   | 'promise'
   | 'loose-claim'
   | 'staple'
-  | 'not-counted';
+  | 'not-counted'
+  | 'sized'
+  | 'per-serving';
 
 export interface PhraseMatch {
   /** How many words it takes. */
