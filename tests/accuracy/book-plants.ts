@@ -24,9 +24,6 @@ interface Ground {
 
 type Planter = (ground: Ground) => Plant | null;
 
-/** Every how many recipes one is planted into, per kind. */
-const EVERY = 9;
-
 const cut = (text: string, start: number, end: number, put: string): string =>
   text.slice(0, start) + put + text.slice(end);
 
@@ -216,8 +213,8 @@ const planters: Record<string, Planter> = {
   },
 };
 
-/** Plants every kind in every ninth recipe that can bear it, in the files taken as one book. */
-export function countBookPlants(files: readonly SourceFile[]): Map<string, PlantCount> {
+/** Plants every kind in one of so many recipes that can bear it, in the files taken as one book. */
+export function countBookPlants(files: readonly SourceFile[], every: number): Map<string, PlantCount> {
   const pages = files.map(readPage);
   const single = files.flatMap((file, index) => {
     const dishes = pages[index]!.dishes;
@@ -233,7 +230,7 @@ export function countBookPlants(files: readonly SourceFile[]): Map<string, Plant
       // The next recipe that can bear it, then a few are passed over.
       const plant = planter({ ...single[at]!, other: single[(at + 3) % single.length]!, turn });
       if (plant === null) continue;
-      at += EVERY - 1;
+      at += every - 1;
       turn++;
       const known = before.get(plant.rule) ?? marksOf(pages, {}, plant.rule);
       before.set(plant.rule, known);
@@ -241,14 +238,6 @@ export function countBookPlants(files: readonly SourceFile[]): Map<string, Plant
       count.planted++;
       if (marksOf(pages, plant.texts, plant.rule).some(plant.isIt)) count.caught++;
       else count.missed.push(Object.keys(plant.texts)[0]!);
-          const f = Object.keys(plant.texts)[0]!;
-          const o = files.find((x) => x.path === f)!.text;
-          const n = plant.texts[f]!;
-          let i = 0;
-          while (o[i] === n[i]) i++;
-          console.log('MISS', kind, f, JSON.stringify(n.slice(Math.max(0, i - 20), i + 110)));
-        }
-      }
     }
   });
   return counts;
