@@ -3,7 +3,7 @@ import { readText } from '../grammar/text.js';
 import type { Item } from '../grammar/types.js';
 import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { foodAt, isKindOf, kindsOf } from '../larder/foods.js';
-import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import type { Food } from '../larder/types.js';
 import type { Passage } from '../manuscript/passage.js';
@@ -23,13 +23,15 @@ export interface PromisedFood {
 export function* foodsMissing(dish: Dish): Iterable<PromisedFood> {
   const { title, headnote, listings } = dish.recipe;
   if (listings.length === 0) return;
+  const named = [
+    ...(title === null ? [] : titleFoods(title)),
+    ...headnote
+      .filter(({ text }) => speaksOf(text, 'promise'))
+      .flatMap((passage) => [...headnoteFoods(passage)]),
+  ];
+  if (named.length === 0) return;
   const borne = bearing(dish);
-  if (title !== null) {
-    for (const named of titleFoods(title)) if (!borne(named)) yield named;
-  }
-  for (const passage of headnote) {
-    for (const named of headnoteFoods(passage)) if (!borne(named)) yield named;
-  }
+  for (const each of named) if (!borne(each)) yield each;
 }
 
 /** Words of a text with their places, and whether each follows the one before directly. */

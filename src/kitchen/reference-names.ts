@@ -20,11 +20,16 @@ export interface NamedReference extends Extent {
 
 /** What every reference has some of; a text without it need not be read word by word. */
 const SIGNS = /\b(?:[Ss]ee|[Rr]efer|[Pp]ages?|[Pp]p?\.? ?\d|[Rr]ecipe|as in)\b/;
-const CAPITALS = /\p{Lu}[\p{L}'’-]+ (?:\p{Ll}{1,4} ){0,2}\p{Lu}\p{Ll}/u;
+const CAPITALS = /\p{Lu}[\p{L}'’-]+(?: (?:\p{Ll}{1,4} ){0,2}\p{Lu}[\p{L}'’-]+)+/gu;
 
-/** Whether a text may hold a reference at all. */
-export function mayRefer(text: string, inDish: boolean): boolean {
-  return SIGNS.test(text) || (inDish && CAPITALS.test(text));
+/** Whether a text has one of the words that send a reader elsewhere. */
+export function hasSign(text: string): boolean {
+  return SIGNS.test(text);
+}
+
+/** The capitalized words of a text that stand side by side, run by run. */
+export function capitalRuns(text: string): string[] {
+  return text.match(CAPITALS) ?? [];
 }
 
 /** The references of a text by name. `listing` is the line when it is one; capitals alone count in listings and steps. */

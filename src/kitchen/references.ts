@@ -8,7 +8,7 @@ import { fold } from '../larder/names.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page, PageLink, Span } from '../manuscript/types.js';
 import { linkedPage } from './link-targets.js';
-import { mayRefer, type NamedReference, namedReferences } from './reference-names.js';
+import { capitalRuns, hasSign, type NamedReference, namedReferences } from './reference-names.js';
 import { lettersOf, spelledAlike, type Title, Titles } from './titles.js';
 import type { Book, Dish } from './types.js';
 
@@ -149,7 +149,8 @@ function referencesIn(dish: Dish, titles: Titles): Reference[] {
     listing: Dish['recipe']['listings'][number] | null,
     inDish: boolean,
   ): void => {
-    if (!mayRefer(passage.text, inDish)) return;
+    const mayName = inDish && capitalRuns(passage.text).some((run) => titles.mayName(run));
+    if (!mayName && !hasSign(passage.text)) return;
     for (const reference of namedReferences(passage.text, items ?? readText(passage.text), listing, inDish)) {
       // "See Notes" is about this page.
       if (headingKind(reference.name) !== null) continue;

@@ -89,6 +89,12 @@ export class Titles {
     return most >= HALF ? best : null;
   }
 
+  /** Whether half of the words, the first left out where a sentence may begin with it, stand in titles: a quick no for most names. */
+  mayName(run: string): boolean {
+    const words = wordsOf(run);
+    return 2 * words.filter((word) => this.byWord.has(word)).length >= words.length - 1;
+  }
+
   private withAny(words: readonly string[]): Set<Title> {
     const found = new Set<Title>();
     for (const word of words) for (const title of this.byWord.get(word) ?? []) found.add(title);

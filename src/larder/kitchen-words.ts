@@ -90,20 +90,27 @@ export interface PhraseMatch {
 }
 
 interface Entry {
-  readonly is: string;
   readonly words: readonly string[];
   readonly means: string | null;
 }
 
-/** By first word: the phrases of all classes, longest first. Most words of a text open none, and are done with one look. */
-const byFirst = new Map<string, Entry[]>();
+/** By class, then by first word: the phrases, longest first. Most words of a text open none, and are done with one look. */
+const byClass = new Map<string, Map<string, Entry[]>>();
+/** By class: the words that stand for it by themselves. */
+const singles = new Map<string, Set<string>>();
 
 for (const row of larder.kitchenWords) {
   const words = row.word.split(/[\s-]+/).map(fold);
+  const byFirst = byClass.get(row.is) ?? new Map<string, Entry[]>();
+  byClass.set(row.is, byFirst);
   const same = byFirst.get(words[0]!) ?? [];
-  same.push({ is: row.is, words, means: row.means ?? null });
+  same.push({ words, means: row.means ?? null });
   same.sort((a, b) => b.words.length - a.words.length);
   byFirst.set(words[0]!, same);
+  if (words.length > 1) continue;
+  const alone = singles.get(row.is);
+  if (alone === undefined) singles.set(row.is, new Set(words));
+  else alone.add(words[0]!);
 }
 
 /** The longest phrase of that class that begins at `words[at]` and ends before `end` (folded keys). */
@@ -113,10 +120,10 @@ export function phraseAt(
   is: KitchenWordClass,
   end = words.length,
 ): PhraseMatch | null {
-  const entries = at < end ? byFirst.get(words[at]!) : undefined;
+  const entries = at < end ? byClass.get(is)?.get(words[at]!) : undefined;
   if (entries === undefined) return null;
   for (const entry of entries) {
-    if (entry.is !== is || at + entry.words.length > end) continue;
+    if (at + entry.words.length > end) continue;
     if (entry.words.every((word, index) => words[at + index] === word))
       return { length: entry.words.length, means: entry.means };
   }
@@ -125,8 +132,7 @@ export function phraseAt(
 
 /** Whether a single folded word is of that class. */
 export function isWord(word: string | undefined, is: KitchenWordClass): boolean {
-  const entries = word === undefined ? undefined : byFirst.get(word);
-  return entries?.some((entry) => entry.is === is && entry.words.length === 1) ?? false;
+  return word !== undefined && (singles.get(is)?.has(word) ?? false);
 }
 
 /** Whether a text holds any word or phrase of a class; hyphens part words. */
