@@ -36,6 +36,8 @@ export const titleTwice: BookRule = {
   *look(book) {
     const first = new Map<string, Title>();
     for (const title of referencesOf(book).titles.recipes) {
+      // A title without a letter is no name.
+      if (title.key === '') continue;
       const before = first.get(title.key);
       if (before === undefined) {
         first.set(title.key, title);

@@ -1,7 +1,7 @@
 /** Finds the foods that a title or headnote promises, and which of them nothing on the list bears out. */
 import { readText } from '../grammar/text.js';
 import type { Item } from '../grammar/types.js';
-import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
+import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { foodAt, isKindOf, kindsOf } from '../larder/foods.js';
 import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
@@ -146,15 +146,13 @@ function isDenied({ keys, items }: Row, start: number, end: number): boolean {
   return isWord(keys[before], 'title-denial') || isWord(keys[after], 'title-denial') || keys[before] === 'or';
 }
 
-const SERVED_WITH = ['pasta', 'bread', 'salad', 'rice', 'noodle'].flatMap((name) => foodsNamed(name));
+const SAUCED = foodsOfClass('sauced');
 
 /** "Steak sauce", "pasta sauce", "hamburger buns": what goes on or around the food. */
 function isMadeFor({ keys }: Row, end: number, food: Food): boolean {
   if (!isWord(keys[end], 'goes-on')) return false;
   return (
-    food.generic ||
-    [...kindsOf(food)].some(({ safety }) => safety !== undefined) ||
-    isAnyOf(food, SERVED_WITH)
+    food.generic || [...kindsOf(food)].some(({ safety }) => safety !== undefined) || isAnyOf(food, SAUCED)
   );
 }
 

@@ -5,6 +5,7 @@ import type { Item } from '../grammar/types.js';
 import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { does, techniqueOf } from '../larder/techniques.js';
+import { vesselAt } from '../larder/vessels.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Span } from '../manuscript/types.js';
 import { isLoose } from './promised-foods.js';
@@ -24,7 +25,7 @@ export interface BrokenPromise {
 export function* waysBroken(dish: Dish): Iterable<BrokenPromise> {
   const { title, headnote } = dish.recipe;
   for (const passage of title === null ? headnote : [title, ...headnote]) {
-    if (!WAYS.test(passage.text)) continue;
+    if (passage !== title && !WAYS.test(passage.text)) continue;
     const items = readText(passage.text);
     const keys = keysOf(items);
     for (let at = 0; at < items.length; at++) {
@@ -41,8 +42,8 @@ export function* waysBroken(dish: Dish): Iterable<BrokenPromise> {
   }
 }
 
-/** What each of these promises has some of. */
-const WAYS = /ingredient|\b(?:one|single|no)\b|fryer|cooker|[a-z]er\b|machine|iron|wok|air/i;
+/** What each promise of a headnote has some of. */
+const WAYS = /ingredient|\b(?:one|single|no)\b/i;
 
 interface Broken {
   readonly length: number;
@@ -62,7 +63,7 @@ function ingredientCount(
   let next = at + 1;
   if (items[next]?.kind === 'point' && isHyphen(items[next])) next++;
   else if (isWord(keys[next], 'adjective') && !isWord(keys[next], 'not-counted')) next++;
-  if (!/^ingredients?$/.test(keys[next] ?? '')) return null;
+  if (!isWord(keys[next], 'ingredient-word')) return null;
   if (isWord(keys[at - 1], 'not-counted') || isWord(keys[next - 1], 'not-counted')) return null;
   const { least, most } = ingredientsOf(dish);
   if (isBetween(item.amount.low, least, most)) return null;
@@ -110,30 +111,32 @@ const MOST_BEFORE_VESSEL = 3;
 
 function secondBowl(dish: Dish): Place | null {
   return find(dish, (keys, at) =>
-    isWord(keys[at], 'second-vessel') ? vesselNear(keys, at, /^bowls?$/) : null,
+    secondNear(keys, at, (next) => vesselAt(keys, next)?.vessel.name === 'bowl'),
   );
 }
 
 /** Another pot, or a skillet beside a saucepan. */
 function secondPot(dish: Dish): Place | null {
   const another = find(dish, (keys, at) =>
-    isWord(keys[at], 'second-vessel') ? vesselNear(keys, at, /^(?:pot|pan|saucepan|skillet|wok)s?$/) : null,
+    secondNear(keys, at, (next) => phraseAt(keys, next, 'stove-pot') !== null),
   );
   if (another !== null) return another;
   let first: string | null = null;
   return find(dish, (keys, at) => {
     const pot = phraseAt(keys, at, 'stove-pot');
-    if (pot === null || pot.means === first) return null;
+    // A "pan" may be either kind, and the one that was meant before.
+    if (pot === null || pot.means === null || pot.means === first) return null;
     if (first !== null) return pot.length;
     first = pot.means;
     return null;
   });
 }
 
-/** How many words lead from a word to a vessel near behind it. */
-function vesselNear(keys: readonly string[], at: number, vessel: RegExp): number | null {
+/** How many words lead from "another" to a vessel near behind it. */
+function secondNear(keys: readonly string[], at: number, isVessel: (at: number) => boolean): number | null {
+  if (!isWord(keys[at], 'second-vessel')) return null;
   for (let next = at + 1; next <= at + MOST_BEFORE_VESSEL && next < keys.length; next++)
-    if (vessel.test(keys[next]!)) return next - at + 1;
+    if (isVessel(next)) return next - at + 1;
   return null;
 }
 

@@ -25,9 +25,10 @@ export function turnedRound(range: string): string | null {
   return `${before}${second}${between}${first}${range.slice(both.length)}`;
 }
 
-/** What may stand before ("about"), a number, what joins, a number: figures, fractions and mixed numbers. */
-const TWO_NUMBERS =
-  /^([\p{L} ]{0,20})(\d+(?:[.,]\d+)?(?: ?\d+\/\d+|\/\d+| ?[¼-¾⅐-⅞])?|[¼-¾⅐-⅞])( ?(?:to|or|[-–—]) ?)(\d+(?:[.,]\d+)?(?: \d+\/\d+|\/\d+| ?[¼-¾⅐-⅞])?|[¼-¾⅐-⅞])/u;
+/** A whole number or decimal, a fraction, or a mixed number. */
+const NUMBER = String.raw`(?:\d+(?:[.,]\d+)?(?: ?\d+\/\d+|\/\d+| ?[¼-¾⅐-⅞])?|[¼-¾⅐-⅞])`;
+/** What may stand before ("about"), a number, what joins, a number. */
+const TWO_NUMBERS = new RegExp(`^([\\p{L} ]{0,20})(${NUMBER})( ?(?:to|or|[-–—]) ?)(${NUMBER})`, 'u');
 
 /** A bare count is left alone: years and pages are written so. */
 function amountOf(item: Item): Amount | null {

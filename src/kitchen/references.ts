@@ -126,7 +126,9 @@ export function* conflictingPages(
 }
 
 function mostUsed(references: readonly Reference[]): Reference {
-  const count = ({ page }: Reference): number => references.filter((other) => other.page === page).length;
+  const counts = new Map<number | null, number>();
+  for (const { page } of references) counts.set(page, (counts.get(page) ?? 0) + 1);
+  const count = ({ page }: Reference): number => counts.get(page) ?? 0;
   return references.reduce((best, each) => (count(each) > count(best) ? each : best));
 }
 

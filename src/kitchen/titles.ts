@@ -26,6 +26,7 @@ export interface Title {
 
 export class Titles {
   readonly recipes: readonly Title[];
+  private readonly slips = new Map<string, Title | null>();
   private readonly byKey = new Map<string, Title[]>();
   private readonly byWord = new Map<string, Set<Title>>();
 
@@ -70,8 +71,20 @@ export class Titles {
 
   /** The one recipe whose title a slip of the pen may have made the name of. */
   misspelled(name: string): Title | null {
+    let known = this.slips.get(name);
+    if (known === undefined) {
+      known = this.findSlip(name);
+      this.slips.set(name, known);
+    }
+    return known;
+  }
+
+  /** One word at least is spelled right, or the name has but one: else every title would be compared with every name. */
+  private findSlip(name: string): Title | null {
+    const words = wordsOf(name);
     const letters = lettersOf(name);
-    const near = this.recipes.filter((title) => isSlip(letters, title.letters));
+    const candidates = words.length > 1 ? [...this.withAny(words)] : this.recipes;
+    const near = candidates.filter((title) => title.dish !== null && isSlip(letters, title.letters));
     return near.length > 0 && near.every((title) => title.key === near[0]!.key) ? near[0]! : null;
   }
 

@@ -79,6 +79,8 @@ export type KitchenWordClass =
   | 'loose-claim'
   | 'staple'
   | 'not-counted'
+  | 'sauced'
+  | 'ingredient-word'
   | 'sized'
   | 'per-serving';
 
