@@ -47,10 +47,16 @@ export const referenceBroken: BookRule = {
   *look(book) {
     yield* lostLinks(book);
     const { named, titles } = referencesOf(book);
+    const told = new Set<string>();
     for (const reference of named) {
       if (reference.targets.length > 0 || reference.sign === 'capitals') continue;
       // A slip of the pen is another rule's; with one recipe there is no book to look in.
       if (titles.recipes.length < 2 || titles.misspelled(reference.name) !== null) continue;
+      // A name that the list and a step of one recipe have is asked about once.
+      const { dish, name } = reference;
+      const key = `${dish.recipe.span.start} ${dish.page.path} ${name.toLowerCase()}`;
+      if (told.has(key)) continue;
+      told.add(key);
       yield lost(reference, titles.nearest(reference.name));
     }
     for (const { reference, other } of conflictingPages(book)) yield twoPages(reference, other);

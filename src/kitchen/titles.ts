@@ -26,7 +26,10 @@ export interface Title {
 
 export class Titles {
   readonly recipes: readonly Title[];
+  // The same names come again from recipe to recipe.
   private readonly slips = new Map<string, Title | null>();
+  private readonly nearests = new Map<string, Title | null>();
+  private readonly loose = new Map<string, readonly Title[]>();
   private readonly byKey = new Map<string, Title[]>();
   private readonly byWord = new Map<string, Set<Title>>();
 
@@ -58,11 +61,19 @@ export class Titles {
   }
 
   /** Titles that a shortened name can mean ("Plum Jam" for "Grandmother’s Plum Jam"), or those that make it up ("Plum Jam and Drop Scones"). */
-  loosely(name: string): Title[] {
+  loosely(name: string): readonly Title[] {
+    return remembered(this.loose, name, () => this.findLoosely(name));
+  }
+
+  private findLoosely(name: string): Title[] {
     const words = wordsOf(name).filter((word) => !saysLittle(word));
     if (words.length === 0) return [];
     const holding = [...this.withAny(words)].filter((title) => title.dish !== null || !title.within);
-    const shortened = holding.filter((title) => words.every((word) => title.words.includes(word)));
+    const proper = /^\p{Lu}/u.test(name);
+    const shortened = holding.filter((title) =>
+      // "Butter Biscuits" is not short for "Butter-Based Cookies and Biscuits"; in small letters it may be.
+      proper ? holdsRun(title.words, words) : words.every((word) => title.words.includes(word)),
+    );
     if (shortened.length > 0) return shortened;
     const held = holding.filter((title) => title.words.every((word) => words.includes(word)));
     const covered = new Set(held.flatMap((title) => title.words));
@@ -71,12 +82,7 @@ export class Titles {
 
   /** The one recipe whose title a slip of the pen may have made the name of. */
   misspelled(name: string): Title | null {
-    let known = this.slips.get(name);
-    if (known === undefined) {
-      known = this.findSlip(name);
-      this.slips.set(name, known);
-    }
-    return known;
+    return remembered(this.slips, name, () => this.findSlip(name));
   }
 
   /** One word at least is spelled right, or the name has but one: else every title would be compared with every name. */
@@ -90,6 +96,10 @@ export class Titles {
 
   /** The recipe whose title has most in common with the name: half of its words at least. */
   nearest(name: string): Title | null {
+    return remembered(this.nearests, name, () => this.findNearest(name));
+  }
+
+  private findNearest(name: string): Title | null {
     const words = wordsOf(name);
     let best: Title | null = null;
     let most = 0;
@@ -124,6 +134,15 @@ export class Titles {
       else holders.add(title);
     }
   }
+}
+
+function remembered<Found>(known: Map<string, Found>, name: string, find: () => Found): Found {
+  let found = known.get(name);
+  if (found === undefined) {
+    found = find();
+    known.set(name, found);
+  }
+  return found;
 }
 
 const HALF = 0.5;
@@ -175,6 +194,10 @@ function wordsOf(text: string): string[] {
     .filter((word) => word !== '');
   const telling = words.filter((word) => !isWord(word, 'reference-filler') && !isWord(word, 'title-small'));
   return telling.length > 0 ? telling : words;
+}
+
+function holdsRun(words: readonly string[], run: readonly string[]): boolean {
+  return words.some((_, at) => run.every((word, index) => words[at + index] === word));
 }
 
 /** "Homemade mayonnaise", "cooked rice": what a title need not say. */

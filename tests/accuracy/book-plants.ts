@@ -175,6 +175,8 @@ const planters: Record<string, Planter> = {
     const head = dish.recipe.headnote[0]?.span();
     if (head === undefined || file.text.toLowerCase().includes(food.split(' ').at(-1)!.slice(0, 5)))
       return null;
+    // Raspberries are borne out by berries of any kind.
+    if (food.endsWith('berries') && /berr/i.test(file.text)) return null;
     return {
       texts: { [file.path]: cut(file.text, head.start, head.start, `It is full of ${food}. `) },
       rule: 'headnote-promise',
@@ -182,7 +184,9 @@ const planters: Record<string, Planter> = {
     };
   },
   'ingredients miscounted': ({ file, dish, turn }) => {
-    const count = dish.recipe.listings.length + 2 + (turn % 3);
+    // One line may list several foods.
+    const foods = dish.recipe.listings.reduce((sum, { line }) => sum + Math.max(1, line.foods.length), 0);
+    const count = foods + 2 + (turn % 3);
     const text = atTitle(file, dish, (title) => `${count}-Ingredient ${title}`);
     if (text === null || dish.recipe.listings.length < 3) return null;
     return {
