@@ -31,10 +31,18 @@ import { unitUnclear } from './measures/unit-unclear.js';
 import type { Rule } from './rule.js';
 import { safeTemperatureAbsent } from './safety/safe-temperature-absent.js';
 import { safeTemperatureLow } from './safety/safe-temperature-low.js';
+import { equipmentUnnamed } from './structure/equipment-unnamed.js';
+import { headnotePromise } from './structure/headnote-promise.js';
 import { placeholderLeft } from './structure/placeholder-left.js';
 import { recipeUnclear } from './structure/recipe-unclear.js';
+import { referenceBroken } from './structure/reference-broken.js';
+import { referenceMisspelled } from './structure/reference-misspelled.js';
+import { sectionOrder } from './structure/section-order.js';
+import { servingsDisagreement } from './structure/servings-disagreement.js';
+import { stepReferenceBroken } from './structure/step-reference-broken.js';
 import { stetIdle } from './structure/stet-idle.js';
 import { stetUnknown } from './structure/stet-unknown.js';
+import { titleTwice } from './structure/title-twice.js';
 import { yieldAbsent } from './structure/yield-absent.js';
 import { listingCapital } from './wording/listing-capital.js';
 import { numberStyle } from './wording/number-style.js';
@@ -79,8 +87,16 @@ export const rules: readonly Rule[] = [
   unitUnclear,
   safeTemperatureAbsent,
   safeTemperatureLow,
+  equipmentUnnamed,
+  headnotePromise,
   placeholderLeft,
   recipeUnclear,
+  referenceBroken,
+  referenceMisspelled,
+  sectionOrder,
+  servingsDisagreement,
+  stepReferenceBroken,
+  titleTwice,
   yieldAbsent,
   stetIdle,
   stetUnknown,

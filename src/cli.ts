@@ -8,11 +8,13 @@ import type { Rule, Weight } from '../rules/rule.js';
 import { couldNot, Failure } from './cli/failure.js';
 import { type Gathered, gather } from './cli/files.js';
 import { houseFile, houseStyle } from './cli/house.js';
+import { chooseOffered, printMends, writeMends } from './cli/mend.js';
 import { PageKeeper } from './cli/page-keeper.js';
 import { progress } from './cli/progress.js';
 import { ruleNamed, ruleNames } from './cli/rule-names.js';
 import { writeNew, writeWhole } from './cli/write-whole.js';
 import type { HouseStyle } from './manuscript/house-style.js';
+import { mendManuscript } from './mending/mend.js';
 import { readBook, readManuscript } from './reading/read.js';
 import { newSince } from './reading/since.js';
 import type { Reading } from './reading/types.js';
@@ -51,6 +53,12 @@ interface ReadOptions {
   readonly house?: string;
 }
 
+interface MendOptions {
+  readonly write?: true;
+  readonly offered?: string;
+  readonly only?: string;
+}
+
 const program = new Command('tamis')
   .description(
     'Reads cookbook manuscripts in Markdown and marks what disagrees: list and method, amounts, heat, promises.',
@@ -61,6 +69,7 @@ const program = new Command('tamis')
   .addHelpText('after', () =>
     helpAfter([
       ['tamis read book/', 'read every Markdown file in a folder'],
+      ['tamis mend book/', 'show what can be mended without a question'],
       ['tamis show soup.md', 'print a recipe as it was understood'],
       ['tamis explain', 'list the rules'],
     ]),
@@ -99,6 +108,25 @@ ${helpAfter([
 ])}`,
   )
   .action(read);
+
+program
+  .command('mend')
+  .description('show the mends that cannot change the meaning, and write them when told to')
+  .argument('[path...]', 'folders and files; the current folder if left out')
+  .option('--write', 'write the sure mends into the files')
+  .option('--offered <rule>', 'go through the mends that a rule offers, and write those that you choose')
+  .option('--only <rules>', 'only the mends of these rules, with commas between')
+  .addHelpText(
+    'after',
+    () => `
+Exit status: 0 nothing to mend or all written, 1 there are sure mends that were not written, 2 something could not be read or written.
+${helpAfter([
+  ['tamis mend book/', 'show the sure mends as a diff, and list the offered ones'],
+  ['tamis mend --write book/', 'write the sure mends'],
+  ['tamis mend --offered range-reversed book/', 'choose, one by one, at a terminal'],
+])}`,
+  )
+  .action(mend);
 
 program
   .command('show')
@@ -209,6 +237,31 @@ async function watchManuscript(
     complain(`the system does not tell of every change (${reason}); some are seen a few seconds later`);
   await watch(named, { look, onBlind });
   process.exitCode = 0;
+}
+
+async function mend(paths: string[], options: MendOptions): Promise<void> {
+  const only = options.only === undefined ? undefined : ruleNames(options.only, rules);
+  const offered = options.offered === undefined ? undefined : ruleNamed(options.offered, rules).name;
+  if (offered !== undefined && (only !== undefined || options.write === true))
+    throw new Failure('--offered goes by itself: it writes what you choose, of one rule');
+  if (offered !== undefined && !(process.stdin.isTTY && process.stdout.isTTY))
+    throw new Failure(
+      '--offered asks before each mend, and there is nobody to ask: run it at a terminal, or leave it out to see the list',
+    );
+  const gathered = open(paths);
+  if (gathered.files.length === 0) return;
+  const style = await styleOf(gathered);
+  if (offered !== undefined) {
+    const { files } = await chooseOffered(gathered.files, offered, style);
+    writeMends(files, gathered.places, complain);
+    return;
+  }
+  const { onPage, clear } = progress(process.stderr);
+  const mending = mendManuscript(gathered.files, { onPage, style, ...(only === undefined ? {} : { only }) });
+  clear();
+  printMends(mending, only, options.write === true);
+  if (options.write === true) writeMends(mending.files, gathered.places, complain);
+  else if (process.exitCode !== couldNot && mending.files.length > 0) process.exitCode = 1;
 }
 
 async function show(paths: string[], options: { readonly as: 'text' | 'json' }): Promise<void> {

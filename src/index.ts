@@ -6,6 +6,7 @@ export type { Amount, ListedFood, ListingLine, Measure, Yield } from './grammar/
 export type { Book, Dish, Mention } from './kitchen/types.js';
 export type { Place } from './manuscript/lines.js';
 export type { Page, SourceFile, Span } from './manuscript/types.js';
+export { type MendedFile, type Mending, mendManuscript } from './mending/mend.js';
 export { fingerprintsOf } from './reading/fingerprints.js';
 export { readManuscript } from './reading/read.js';
 export { newSince } from './reading/since.js';

@@ -1,6 +1,7 @@
 /** Marks a food that the method uses and the list does not have. */
-
+import { listingBelow } from '../../src/kitchen/list-lines.js';
 import { vocabularyOf } from '../../src/kitchen/listed.js';
+import { refersToRecipe } from '../../src/kitchen/references.js';
 import { nearestEntry } from '../../src/kitchen/resolve.js';
 import type { Dish, Mention } from '../../src/kitchen/types.js';
 import { foodsNamed, isAnyOf } from '../../src/larder/food-classes.js';
@@ -8,8 +9,9 @@ import { foodNamed, isKindOf } from '../../src/larder/foods.js';
 import { isWord } from '../../src/larder/kitchen-words.js';
 import { fold, singular } from '../../src/larder/names.js';
 import type { Food } from '../../src/larder/types.js';
+import { offered } from '../mends.js';
 import { atListing, atMention, spanOfMention, stepOf } from '../places.js';
-import type { Finding, RecipeRule, Weight } from '../rule.js';
+import type { Finding, Mend, RecipeRule, Weight } from '../rule.js';
 
 export const unlistedIngredient: RecipeRule = {
   scope: 'recipe',
@@ -45,12 +47,17 @@ export const unlistedIngredient: RecipeRule = {
       marks: [],
     },
     {
+      title: 'a jam that another recipe of the book makes',
+      text: '# Plum Jam\n\nMakes 2 jars\n\n- 2 pounds plums\n- 1 pound sugar\n\n1. Simmer the plums with the sugar until thick, 30 minutes.\n\n# Jam Toast\n\nServes 1\n\n- 1 slice bread\n\n1. Toast the bread until golden, 2 minutes, and spread with Plum Jam.\n',
+      marks: [],
+    },
+    {
       title: 'water that pasta is only boiled in',
       text: '# Plain Noodles\n\nServes 2\n\n- 8 ounces egg noodles\n- 1 tablespoon butter\n\n1. Boil the noodles in a large pot of water until tender, 6 minutes, and toss with the butter.\n',
       marks: [],
     },
   ],
-  *look(dish, style) {
+  *look(dish, style, book) {
     if (dish.recipe.listings.length === 0) return;
     const needless = style.unlisted.flatMap(foodsNamed);
     const marked = new Map<Food, Mention[]>();
@@ -64,7 +71,9 @@ export const unlistedIngredient: RecipeRule = {
     const unlisted = [...marked.values()].flatMap((mentions) => {
       const first = mentions.find((mention) => mention.measure !== null) ?? mentions[0]!;
       const weight = weigh(dish, first);
-      return weight === null ? [] : [{ first, mentions, weight }];
+      // What another recipe of the book makes need not be bought.
+      const isMade = mentions.some((mention) => refersToRecipe(book, dish, spanOfMention(dish, mention)));
+      return weight === null || isMade ? [] : [{ first, mentions, weight }];
     });
     for (const each of unlisted) {
       const beside =
@@ -168,6 +177,7 @@ function findingOf(dish: Dish, first: Mention, mentions: readonly Mention[], wei
     weight,
     message: `"${first.text}" is used in ${stepOf(dish, first.step)} and is not on the list${near === null ? '' : `, which has ${near.food.text}`}.`,
     advice: near === null ? 'List it, or take it out of the step.' : 'List it, or use one name for both.',
+    mends: listed(dish, first),
     related: [
       ...mentions
         .filter((mention) => mention !== first)
@@ -175,4 +185,27 @@ function findingOf(dish: Dish, first: Mention, mentions: readonly Mention[], wei
       ...(near === null ? [] : [atListing(dish, near.listing, 'the nearest listing')]),
     ],
   };
+}
+
+/** One more listing with the method's own amount, below those that the method has used before it: a list stands in the order of use. */
+function listed(dish: Dish, mention: Mention): readonly Mend[] {
+  const before = dish.mentions.filter(
+    (each) => each.step < mention.step || (each.step === mention.step && each.start < mention.start),
+  );
+  const used = new Set(before.flatMap(({ listings }) => listings));
+  const { listings } = dish.recipe;
+  const after = listings.findLast((listing) => used.has(listing)) ?? listings.at(-1);
+  if (after === undefined) return [];
+  const { measure } = mention;
+  const step = dish.recipe.steps[mention.step]!.passage.text;
+  const amount = measure === null || measure.share ? '' : step.slice(measure.start, measure.end);
+  const text = asListed(dish, `${amount} ${mention.text}`.trim());
+  return offered(`add "${text}" to the list`, listingBelow(dish.page, after, text));
+}
+
+/** With a capital where all lines of the list that open with a word have one. */
+function asListed({ recipe }: Dish, text: string): string {
+  const words = recipe.listings.map(({ passage }) => passage.text).filter((line) => /^\p{L}/u.test(line));
+  const isCapital = words.length > 0 && words.every((line) => /^\p{Lu}/u.test(line));
+  return isCapital ? text.charAt(0).toUpperCase() + text.slice(1) : text;
 }

@@ -1,9 +1,11 @@
 /** Marks a listing that the method never uses. */
 import type { Listing } from '../../src/anatomy/types.js';
 import { forgottenComponent } from '../../src/kitchen/components.js';
+import { withoutListing } from '../../src/kitchen/list-lines.js';
 import { preparedInVain } from '../../src/kitchen/prepared.js';
 import { isServedAside, mayBeFryingFat } from '../../src/kitchen/purposes.js';
 import type { Dish, Mention } from '../../src/kitchen/types.js';
+import { offered } from '../mends.js';
 import { atMention, foodOf, spanOfFood, stepOf, subjectOf } from '../places.js';
 import type { Finding, RecipeRule } from '../rule.js';
 
@@ -59,6 +61,7 @@ export const unusedIngredient: RecipeRule = {
         weight: isLeftOpen(dish, listing) ? 'query' : 'fault',
         message: `The list has ${foodOf(listing)}, which no step uses.`,
         advice: 'Say in the method where it goes, or take it off the list.',
+        mends: offered(`take "${listing.passage.text}" off the list`, withoutListing(dish.page, listing)),
       };
     }
   },

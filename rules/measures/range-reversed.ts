@@ -1,5 +1,6 @@
 /** Marks a range that runs downwards. */
-import { reversedRanges } from '../../src/kitchen/ranges.js';
+import { reversedRanges, turnedRound } from '../../src/kitchen/ranges.js';
+import { offered, replacing } from '../mends.js';
 import type { RecipeRule } from '../rule.js';
 
 export const rangeReversed: RecipeRule = {
@@ -35,11 +36,19 @@ export const rangeReversed: RecipeRule = {
   *look(dish) {
     for (const { passage, item } of reversedRanges(dish)) {
       const text = passage.text.slice(item.start, item.end);
+      const turned = turnedRound(text);
       yield {
         span: passage.span(item.start, item.end),
         subject: text,
         message: `The range "${text}" runs downwards.`,
         advice: 'Put the smaller number first, or mend the one that is wrong.',
+        mends:
+          turned === null
+            ? []
+            : offered(
+                `turn it round to "${turned}"`,
+                replacing(dish.page, passage, [item.start, item.end], turned),
+              ),
       };
     }
   },

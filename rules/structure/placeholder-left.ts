@@ -1,4 +1,5 @@
 /** Marks what was left to be filled in before the book goes out. */
+import { dishAt } from '../../src/kitchen/book.js';
 import { placeholdersOf } from '../../src/kitchen/placeholders.js';
 import type { BookRule } from '../rule.js';
 
@@ -30,6 +31,11 @@ export const placeholderLeft: BookRule = {
       marks: ['??', '[check]'],
     },
     {
+      title: 'a page of signs, a blank time and a picture that was to follow',
+      text: '# Toast\n\nServes 1\n\nPhoto to come.\n\n- 1 slice bread (page ###)\n\n1. Toast the bread for _ minutes, until golden.\n',
+      marks: ['Photo to come', 'page ###', '_'],
+    },
+    {
       title: 'a page that exists and a question of the author',
       text: '# Toast\n\nServes 1\n\n- 1 slice bread (page 200)\n\nWho does not like toast?\n\n1. Toast the bread until golden, 2 minutes.\n',
       marks: [],
@@ -43,13 +49,9 @@ export const placeholderLeft: BookRule = {
   *look(book) {
     for (const page of book.pages) {
       for (const { span, text } of placeholdersOf(page)) {
-        const dish = book.dishes.find(
-          (each) =>
-            each.page === page && each.recipe.span.start <= span.start && span.end <= each.recipe.span.end,
-        );
         yield {
           file: page.path,
-          recipe: dish?.recipe.title?.text ?? null,
+          recipe: dishAt(book, page, span)?.recipe.title?.text ?? null,
           span,
           subject: text,
           message: `"${text}" stands where something was to be filled in.`,

@@ -1,4 +1,5 @@
 /** Marks a recipe that does not say how many it serves or how much it makes. */
+import { speaksOf } from '../../src/larder/kitchen-words.js';
 import type { RecipeRule } from '../rule.js';
 
 export const yieldAbsent: RecipeRule = {
@@ -29,6 +30,16 @@ export const yieldAbsent: RecipeRule = {
       marks: [],
     },
     {
+      title: 'a headnote that says for how many it is meant',
+      text: '# Toast\n\nThe amounts are calculated for one person.\n\n## Ingredients\n\n- 1 slice bread\n\n## Method\n\n1. Toast the bread until golden, 2 minutes.\n',
+      marks: [],
+    },
+    {
+      title: 'amounts per person',
+      text: '# Toast\n\n## Ingredients\n\n- 2 slices bread per person\n\n## Method\n\n1. Toast the bread until golden, 2 minutes.\n',
+      marks: [],
+    },
+    {
       title: 'a yield in the front matter',
       text: '---\ntitle: Toast\nserves: 4\n---\n\n- 4 slices bread\n\n1. Toast the bread until golden, 2 minutes.\n',
       marks: [],
@@ -36,6 +47,8 @@ export const yieldAbsent: RecipeRule = {
   ],
   *look({ recipe }) {
     if (recipe.yield?.parsed != null || recipe.listings.length === 0) return;
+    // Amounts for one serving say how many they are for.
+    if (recipe.listings.some(({ passage }) => speaksOf(passage.text, 'per-serving'))) return;
     const passage = recipe.yield?.passage ?? recipe.title ?? recipe.listings[0]!.passage;
     yield {
       span: passage.span(),

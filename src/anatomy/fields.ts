@@ -66,11 +66,12 @@ export function yieldSentence(passage: Passage): StatedYield | null {
   return yieldPhrase(passage);
 }
 
-/** "for about two portions" within a sentence. */
+/** "for about two portions", "enough for 4 people" within a sentence. */
 export function yieldPhrase(passage: Passage): StatedYield | null {
   for (const { index, 0: words } of passage.text.matchAll(/\bfor (?:\S+\s){1,4}\S+/gi)) {
     for (const { index: at, 0: word } of words.matchAll(/\p{L}+/gu)) {
-      if (at === 0 || labelOf(word)?.is !== 'yield') continue;
+      const fed = isSized(passage.text, index) && isWord(singular(fold(word)), 'serving-word');
+      if (at === 0 || !(fed || labelOf(word)?.is === 'yield')) continue;
       const phrase = passage.slice(index, index + at + word.length);
       const parsed = readYield(phrase.text);
       if (parsed?.amount) return { passage: phrase, parsed };
@@ -78,6 +79,14 @@ export function yieldPhrase(passage: Passage): StatedYield | null {
   }
   return null;
 }
+
+/** Whether the word before says for how many a recipe is meant: "for 4 people" alone may tell of a party. */
+function isSized(text: string, at: number): boolean {
+  const before = /(\p{L}+)\s$/u.exec(text.slice(Math.max(0, at - LONGEST_WORD), at));
+  return before !== null && isWord(fold(before[1]!), 'sized');
+}
+
+const LONGEST_WORD = 20;
 
 /** A line such as "~15 galettes" or "One 9-inch cake", which says no more than how many of what. */
 export function countAlone(passage: Passage): StatedYield | null {

@@ -128,6 +128,7 @@ class RecipeBuilder {
       span: this.span(),
       headnote: this.headnote,
       yield: yields.find((stated) => stated.parsed !== null) ?? yields[0] ?? null,
+      yields: yields.filter((stated) => stated.parsed !== null),
       times: [...this.times, ...front.times],
       components: this.list.components,
       listings: this.list.listings,

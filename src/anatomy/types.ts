@@ -58,6 +58,8 @@ export interface Recipe {
   readonly span: Span;
   readonly headnote: readonly Passage[];
   readonly yield: StatedYield | null;
+  /** Every place that states one, that one included, in the order of the page's parts; front matter comes last. */
+  readonly yields: readonly StatedYield[];
   readonly times: readonly StatedTime[];
   readonly components: readonly Component[];
   /** Those of all components, in order. */

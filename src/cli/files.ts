@@ -16,6 +16,8 @@ export interface Gathered {
   readonly files: readonly SourceFile[];
   /** The real paths of those files, so that no report is written over them. */
   readonly realPaths: ReadonlySet<string>;
+  /** Where each of the files, by its path in reports, really is: through any link. */
+  readonly places: ReadonlyMap<string, string>;
   readonly troubles: readonly Trouble[];
   /** For each name, the absolute folder that it leads to, from which on a house style is looked for. */
   readonly folders: readonly string[];
@@ -27,6 +29,7 @@ export interface Gathered {
 export function gather(named: readonly string[], folder: string = process.cwd()): Gathered {
   const files: SourceFile[] = [];
   const realPaths = new Set<string>();
+  const places = new Map<string, string>();
   const troubles: Trouble[] = [];
   const folders: string[] = [];
   let root = folder;
@@ -41,15 +44,17 @@ export function gather(named: readonly string[], folder: string = process.cwd())
         if (realPaths.has(real)) continue;
         realPaths.add(real);
         const decoded = decode(fs.readFileSync(absolute));
-        if ('text' in decoded)
-          files.push({ path: slashed(path.relative(root, absolute)), text: decoded.text });
-        else troubles.push({ where, ...decoded });
+        if ('text' in decoded) {
+          const file = { path: slashed(path.relative(root, absolute)), text: decoded.text };
+          files.push(file);
+          places.set(file.path, real);
+        } else troubles.push({ where, ...decoded });
       } catch (error) {
         troubles.push({ where, ...reasonOf(error) });
       }
     }
   }
-  return { files, realPaths, troubles, folders, root };
+  return { files, realPaths, places, troubles, folders, root };
 }
 
 function slashed(relative: string): string {

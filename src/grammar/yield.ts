@@ -2,7 +2,7 @@
 import Fraction from 'fraction.js';
 import { foodAt } from '../larder/foods.js';
 import { lexiconAt } from '../larder/lexicon.js';
-import { unitById } from '../larder/units.js';
+import { unitById, unitNamed } from '../larder/units.js';
 import { ONE } from './drafts.js';
 import { readText } from './text.js';
 import type { Amount, Dimension, Duration, Item, Measure, Yield } from './types.js';
@@ -51,7 +51,17 @@ function oneAt(items: readonly Item[], at: number): Amount | null {
   if (lexiconAt(keys, 0, 'number')?.means === '1')
     return next?.kind === 'dimension' || keys.length > 1 || at <= 1 ? ONE : null;
   if (lexiconAt(keys, 0, 'article') === null) return null;
-  return next?.kind === 'dimension' || foodAt(keys, 1) !== null ? ONE : null;
+  return next?.kind === 'dimension' || foodAt(keys, 1) !== null || isContainerSoon(keys) ? ONE : null;
+}
+
+const MOST_BEFORE_CONTAINER = 4;
+
+/** "An average-sized jar", "a large loaf". */
+function isContainerSoon(keys: readonly string[]): boolean {
+  return keys.slice(1, 1 + MOST_BEFORE_CONTAINER).some((key) => {
+    const kind = unitNamed(key)?.kind;
+    return kind === 'container' || kind === 'piece';
+  });
 }
 
 /** Flour and soup are poured or weighed; loaves, bowls and servings are counted. */

@@ -88,13 +88,15 @@ function runLength(entry: Entry, keys: readonly string[], at: number, limit: num
     const word = singular(keys[end]!);
     if (!entry.words.includes(word)) break;
     end++;
-    if (word === entry.head || tells(word, entry.food.row)) enough = end - at;
+    if (word === entry.head || tells(word, entry)) enough = end - at;
   }
   return enough;
 }
 
 /** Whether a word that is not the head tells the food by itself: no adjective, no state, no other food. */
-function tells(word: string, row: Food | null): boolean {
+function tells(word: string, { food: { row }, listing }: Entry): boolean {
+  // "1 recipe Puree of Peas" is the puree, which is made elsewhere.
+  if (isWord(word, 'made') && isRecipe(listing)) return true;
   if (
     word.length < 4 ||
     isWord(word, 'adjective') ||
@@ -117,4 +119,10 @@ function isSibling(one: Food, other: Food): boolean {
       !isWord(fold(kind.name), 'wide') &&
       !isWord(fold(kind.name), 'vague'),
   );
+}
+
+/** Whether the line lists what another recipe makes: "1 recipe pie dough", "½ batch of plum jam". */
+function isRecipe({ line }: Listing): boolean {
+  const unit = line.measures[0]?.unit;
+  return unit === 'recipe' || unit === 'batch';
 }

@@ -12,7 +12,8 @@ export interface Placeholder {
 }
 
 /** What every placeholder has some of; a text without it need not be read. */
-const SIGNS = /\?\s?\?|\[|__|[Xx]{2}|\b[Pp]p?\.? ?[0xXn]|\b[Pp]ages? |\b00 |\b[XN] |T[KBO]|FIXME|orem ipsum/;
+const SIGNS =
+  /\?\s?\?|\[|_|[Xx]{2}|N{2}|[#•…]|\bx |to come|nsert |\b[Pp]p?\.? ?[0xXn]|\b[Pp]ages? |\b00 |\b[XN] |T[KBO]|FIXME|orem ipsum/;
 
 /** All placeholders of a page, recipes or not, in order. */
 export function placeholdersOf(page: Page): Placeholder[] {
@@ -70,7 +71,14 @@ function pageReference(items: readonly Item[], at: number): number | null {
   const item = items[target];
   if (item?.kind === 'count' && item.amount.low.equals(0)) return target - at + 1;
   if (item?.kind === 'word' && /^(x+|0+|tk|n+)$/.test(item.key)) return target - at + 1;
-  return null;
+  // "page ###", "p. ••", "page __".
+  let last = target;
+  while (items[last]?.kind === 'point' && isBlank(items[last]!)) last++;
+  return last > target ? last - at : null;
+}
+
+function isBlank(item: Item): boolean {
+  return item.kind === 'point' && /^[#•_…]$/.test(item.text);
 }
 
 /** "00 minutes": a measure or time of nothing. */
@@ -85,17 +93,22 @@ function zeros(items: readonly Item[], at: number, text: string): number | null 
   return amount?.high.equals(0) && text.startsWith('00', item.start) ? 1 : null;
 }
 
-/** "X minutes", "bake for N minutes". */
+/** "X minutes", "bake for N minutes", "NN g", "_ minutes"; a small x only before a time. */
 function letterForNumber(items: readonly Item[], at: number): number | null {
   const [word, next] = [items[at]!, items[at + 1]];
-  if (word.kind !== 'word' || !/^(X|N|x{2,})$/.test(word.text) || next?.kind !== 'word') return null;
-  return unitNamed(next.text) === null ? null : 1;
+  if (next?.kind !== 'word') return null;
+  const unit = unitNamed(next.text);
+  if (unit === null) return null;
+  if (isBlank(word) || (word.kind === 'word' && word.text === 'x')) return unit.kind === 'time' ? 1 : null;
+  return word.kind === 'word' && /^(X|N+|x{2,})$/.test(word.text) ? 1 : null;
 }
+
+const LONGEST_PHRASE = 4;
 
 function lettersAt(items: readonly Item[], at: number): number | null {
   const word = items[at]!;
   if (word.kind !== 'word') return null;
-  const keys = items.slice(at, at + 2).map((item) => (item.kind === 'word' ? item.key : ''));
+  const keys = items.slice(at, at + LONGEST_PHRASE).map((item) => (item.kind === 'word' ? item.key : ''));
   const length = phraseAt(keys, 0, 'placeholder')?.length ?? null;
   // One word in small letters may be another language's; two are not.
   return length === 1 && word.text !== word.text.toUpperCase() ? null : length;
@@ -115,13 +128,15 @@ function questionMarks(items: readonly Item[], at: number): number | null {
   return length > 1 ? length : null;
 }
 
-/** "[check]", "[how much?]". */
+/** "[check]", "[how much?]", "[?]". */
 function bracketed(items: readonly Item[], at: number): number | null {
   const open = items[at]!;
   if (open.kind !== 'point' || open.text !== '[') return null;
   const close = items.findIndex((item, index) => index > at && item.kind === 'point' && item.text === ']');
   if (close < 0) return null;
-  const keys = items.slice(at + 1, close).map((item) => (item.kind === 'word' ? item.key : ''));
+  const inside = items.slice(at + 1, close);
+  if (inside.length === 1 && inside[0]!.kind === 'point' && inside[0]!.text === '?') return close - at + 1;
+  const keys = inside.map((item) => (item.kind === 'word' ? item.key : ''));
   return phraseAt(keys, 0, 'placeholder-bracket') !== null || phraseAt(keys, 0, 'placeholder') !== null
     ? close - at + 1
     : null;

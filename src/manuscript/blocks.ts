@@ -55,6 +55,9 @@ export function blocksOf(nodes: readonly AnyBlock[], around: Around): Block[] {
         // A comment is not on the page, so it parts nothing.
         if (!onlyComments(around.source, span.start, span.end)) blocks.push({ type: 'html', span });
         break;
+      case 'definition':
+        around.onLink(node, span.start, span.end);
+        break;
       case 'code':
         blocks.push({ type: 'code', span });
         break;

@@ -1,5 +1,5 @@
 /** Flattens the inline content of a block (emphasis, links, code, breaks) into one passage. */
-import type { Paragraph as MdastParagraph, PhrasingContent } from 'mdast';
+import type { Definition, Link, LinkReference, Paragraph as MdastParagraph, PhrasingContent } from 'mdast';
 import { align } from './align.js';
 import { Assembler } from './assemble.js';
 import type { Passage } from './passage.js';
@@ -11,6 +11,8 @@ export interface Surroundings {
   readonly shift: number;
   readonly quotes: number;
   readonly onHtml: (start: number, end: number) => void;
+  /** Told of every link, and of every definition that links may name. */
+  readonly onLink: (node: Link | LinkReference | Definition, start: number, end: number) => void;
 }
 
 /** The text of `nodes`; images and HTML leave nothing, breaks leave "\n". */
@@ -44,11 +46,14 @@ export function flatten(nodes: readonly PhrasingContent[], anchor: number, aroun
         around.onHtml(start, end);
         if (/^<br\s*\/?>$/i.test(node.value)) into.instead('\n', start, end);
         break;
+      case 'link':
+      case 'linkReference':
+        around.onLink(node, start, end);
+        for (let index = node.children.length - 1; index >= 0; index--) waiting.push(node.children[index]!);
+        break;
       case 'emphasis':
       case 'strong':
       case 'delete':
-      case 'link':
-      case 'linkReference':
         for (let index = node.children.length - 1; index >= 0; index--) waiting.push(node.children[index]!);
         break;
     }

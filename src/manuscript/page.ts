@@ -2,6 +2,7 @@
 import { blocksOf } from './blocks.js';
 import { readFront } from './front.js';
 import { LineIndex } from './lines.js';
+import { LinkFinder } from './links.js';
 import { frontEnd, piecesOf } from './pieces.js';
 import { StetFinder } from './stets.js';
 import type { Block, Page, SourceFile } from './types.js';
@@ -15,17 +16,21 @@ export function openPage(file: SourceFile): Page {
   const onHtml = (start: number, end: number): void => {
     stets.look(start, end);
   };
+  const links = new LinkFinder();
+  const onLink: LinkFinder['look'] = (node, start, end) => {
+    links.look(node, start, end);
+  };
   const end = frontEnd(text, shift);
   const front = end < 0 ? [] : readFront(text, shift, end);
   const blocks: Block[] = [];
   for (const piece of piecesOf(text, Math.max(shift, end))) {
     if ('block' in piece) blocks.push(piece.block);
     else {
-      const around = { source: text, shift: piece.shift, quotes: 0, depth: 0, onHtml };
+      const around = { source: text, shift: piece.shift, quotes: 0, depth: 0, onHtml, onLink };
       for (const block of blocksOf(piece.nodes, around)) blocks.push(block);
     }
   }
-  return { path, text, lines, front, blocks, stets: stets.found };
+  return { path, text, lines, front, blocks, stets: stets.found, links: links.found() };
 }
 
 const BYTE_ORDER_MARK = 0xfeff;

@@ -83,6 +83,13 @@ export interface Stet {
   readonly line: number;
 }
 
+/** A link in the text, with where it leads as it is written: an address, a path, "#a-heading". */
+export interface PageLink {
+  readonly target: string;
+  /** All of it, brackets and target included. */
+  readonly span: Span;
+}
+
 export interface Page {
   readonly path: string;
   readonly text: string;
@@ -90,4 +97,5 @@ export interface Page {
   readonly front: readonly FrontField[];
   readonly blocks: readonly Block[];
   readonly stets: readonly Stet[];
+  readonly links: readonly PageLink[];
 }

@@ -60,7 +60,7 @@ function marksOf(rule: Rule, book: Book, style: HouseStyle): Mark[] {
       );
     case 'recipe':
       return book.dishes.flatMap((dish) =>
-        [...rule.look(dish, style)].map((finding) =>
+        [...rule.look(dish, style, book)].map((finding) =>
           markOf(rule, finding, dish.page.path, titleOf(dish.recipe)),
         ),
       );

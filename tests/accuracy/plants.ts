@@ -79,7 +79,7 @@ function marksOf(file: string, text: string): readonly Mark[] {
 }
 
 /** Draws by a small generator (mulberry32) seeded with the name, so that each run plants the same. */
-function pickerFor(name: string): Pick {
+export function pickerFor(name: string): Pick {
   let state = [...name].reduce((hash, letter) => (Math.imul(hash, 31) + letter.charCodeAt(0)) | 0, 7);
   const next = (): number => {
     state = (state + 0x6d2b79f5) | 0;

@@ -12,7 +12,7 @@ describe('tamis', () => {
   test('tells its version', () => {
     expect(tamis(folder, ['--version'])).toEqual({ status: 0, stdout: `${version}\n`, stderr: '' });
   });
-  test.each([['read'], ['show'], ['explain']])('%s has help with examples', (name) => {
+  test.each([['read'], ['mend'], ['show'], ['explain']])('%s has help with examples', (name) => {
     const help = tamis(folder, [name, '--help']);
     expect(help.status).toBe(0);
     expect(help.stdout).toContain(`tamis ${name}`);
@@ -23,6 +23,7 @@ describe('tamis', () => {
     expect([...offered].map((match) => match[1]).sort()).toEqual([
       'explain',
       'help',
+      'mend',
       'read',
       'show',
       'stylesheet',

@@ -36,6 +36,7 @@ describe('a yield counts what the recipe gives, with or without its label', () =
     ['Four servings', ['4', 'servings']],
     ['One 9-inch cake', ['1', 'cake', '[9 inch]']],
     ['about two adult portions', ['about 2', 'adult portions']],
+    ['An average-sized jar', ['1', 'average-sized jar']],
     ['Makes 12 large or 24 small muffins', ['12', 'muffins']],
     ['Makes 12 muffins or 24 mini muffins', ['12', 'muffins']],
   ])('%s', (text, expected) => expect(shownYield(readYield(text))).toEqual(expected));

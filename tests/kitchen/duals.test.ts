@@ -12,7 +12,9 @@ import { dish } from './dishes.js';
 const stir = ['Stir everything together.'];
 
 function findings(lines: readonly string[], style: HouseStyle = undecided) {
-  return [...dualMeasureDisagreement.look(dish(lines, stir), style)];
+  const read = dish(lines, stir);
+  const book = { pages: [read.page], dishes: [read], unclear: [] };
+  return [...dualMeasureDisagreement.look(read, style, book)];
 }
 
 describe('the message shows the arithmetic', () => {

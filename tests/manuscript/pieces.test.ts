@@ -15,7 +15,14 @@ function wholeBlocks(text: string): Block[] {
     nodes = parser.parse(`\n${text.slice(shift)}`).children as RootContent[];
     shift -= 1;
   }
-  return blocksOf(nodes, { source: text, shift, quotes: 0, depth: 0, onHtml: () => undefined });
+  return blocksOf(nodes, {
+    source: text,
+    shift,
+    quotes: 0,
+    depth: 0,
+    onHtml: () => undefined,
+    onLink: () => undefined,
+  });
 }
 
 function page(text: string): Page {

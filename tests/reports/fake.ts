@@ -29,7 +29,7 @@ Serves 4
 export const leaflet = page('front/leaflet.md', 'See page 000 for stocks.\n');
 
 export function page(path: string, text: string): Page {
-  return { path, text, lines: new LineIndex(text), front: [], blocks: [], stets: [] };
+  return { path, text, lines: new LineIndex(text), front: [], blocks: [], stets: [], links: [] };
 }
 
 /** Where the words stand in the page; they must. */
@@ -141,6 +141,7 @@ export function brothDish(): Dish {
       passage: passageOf(broth, 'Serves 4'),
       parsed: { text: 'Serves 4', amount: amount('4'), of: '', measures: [], dimensions: [] },
     },
+    yields: [],
     times: [],
     components: [{ index: 0, heading: null, name: null, listings }],
     listings,

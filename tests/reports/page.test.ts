@@ -72,7 +72,7 @@ describe.skipIf(executablePath === null)('the query sheet in a browser', () => {
     const left = demo.marks.filter(({ rule, weight }) => rule === 'scale-absent' && weight !== 'fault');
     expect(left.length).toBeGreaterThan(0);
     expect(await shown(page)).toBe(left.length);
-    expect(await page.locator('section.recipe:visible').count()).toBe(
+    expect(await page.locator('.recipe:visible').count()).toBe(
       new Set(left.map((mark) => `${mark.file} ${mark.recipe}`)).size,
     );
     expect(await page.locator('#shown').textContent()).toBe(

@@ -46,9 +46,9 @@ type Parts = Omit<SheetParts, 'groups'>;
 
 function recipe(group: SheetParts['groups'][number], parts: Parts): Markup {
   const { id, file, marks } = group;
-  return markup`<section class="recipe" data-part data-file="${file}" aria-labelledby="${id}">
+  return markup`<div class="recipe" role="group" data-part data-file="${file}" aria-labelledby="${id}">
 <h3 id="${id}"><bdi>${nameOf(group)}</bdi></h3>
-${group.title === null || group.title === '' ? [] : [markup`<p class="file"><bdi>${file}</bdi></p>\n`]}${marks.map((mark, index) => query(mark, numberOf(index), group, parts))}</section>
+${group.title === null || group.title === '' ? [] : [markup`<p class="file"><bdi>${file}</bdi></p>\n`]}${marks.map((mark, index) => query(mark, numberOf(index), group, parts))}</div>
 `;
 }
 

@@ -88,7 +88,7 @@ export const script = `
   function answers() {
     const lines = ['Answers to the query sheet', ''];
     let open = 0;
-    for (const recipe of all('section.recipe')) {
+    for (const recipe of all('.recipe')) {
       const own = all('article', recipe).filter((query) => query.querySelector('textarea').value.trim() !== '');
       open += all('article', recipe).length - own.length;
       if (own.length === 0) continue;
