@@ -4,9 +4,12 @@ import { readText } from '../grammar/text.js';
 import type { Item } from '../grammar/types.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page } from '../manuscript/types.js';
+import { doneTemperaturesOf } from './done-temperatures.js';
 import { heatingsOf } from './heating.js';
 import { mentionsOf } from './mentions.js';
-import { doneTemperaturesOf, rawFoodsOf } from './safety.js';
+import { rawCoursesOf } from './raw-course.js';
+import { rawHandlingOf } from './raw-handling.js';
+import { leftoversOf, rawFoodsOf } from './safety.js';
 import type { Dish, ReadPart } from './types.js';
 import { type Words, wordsOf } from './words.js';
 
@@ -16,18 +19,23 @@ export function readDish(page: Page, recipe: Recipe): Dish {
   const steps = recipe.steps.map((step, index) => ({ step, items: words[index]!.items }));
   const mentions = mentionsOf(recipe, steps, words);
   const rawFoods = rawFoodsOf(recipe);
+  const uses = recipe.listings.map((listing) =>
+    mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(listing)),
+  );
+  const heatings = heatingsOf(steps, words, mentions);
+  const courses = rawCoursesOf(recipe, words, uses, heatings, rawFoods);
   return {
     page,
     recipe,
     steps,
     mentions,
-    uses: recipe.listings.map((listing) =>
-      mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(listing)),
-    ),
-    heatings: heatingsOf(steps, words, mentions),
+    uses,
+    heatings,
     parts: partsOf(recipe, words),
     rawFoods,
-    doneTemperatures: doneTemperaturesOf(words, mentions, rawFoods),
+    doneTemperatures: doneTemperaturesOf(recipe, words, mentions, [...rawFoods, ...leftoversOf(recipe)]),
+    courses,
+    handling: rawHandlingOf(recipe, words, mentions, courses),
   };
 }
 

@@ -54,10 +54,34 @@ function heatingsIn(
             .flatMap((mention) => mention.listings),
         ),
       ],
+      objects: objectsOf(words, at, step.step.index, mentions),
     });
   }
   return found;
 }
+
+/** What the verb at word `at` names: the foods behind it, as far as nothing but "and" and commas comes between verb and verb. */
+function objectsOf(words: Words, at: number, step: number, mentions: readonly Mention[]): Mention[] {
+  let to = at + 1;
+  while (
+    to < words.keys.length &&
+    to < at + FURTHEST_OBJECT &&
+    words.sentence[to] === words.sentence[at] &&
+    !isWord(words.keys[to], 'preposition') &&
+    phraseAt(words.keys, to, 'until') === null &&
+    verbAt(words, to) === null
+  )
+    to++;
+  const from = words.words[at]!.end;
+  const until = words.words[to - 1]!.end;
+  return mentions.filter(
+    (mention) =>
+      mention.step === step && mention.role !== 'aside' && mention.start >= from && mention.end <= until,
+  );
+}
+
+/** How many words after an order to cook may still name what is cooked. */
+const FURTHEST_OBJECT = 12;
 
 /** Whether the verb gives no order: "while the pasta is boiling", "if you cook it", "bring it to boil", "boil some water". */
 function isNoOrder(words: Words, at: number, durations: readonly Duration[]): boolean {

@@ -158,6 +158,8 @@ export function brothDish(): Dish {
     parts: [],
     rawFoods: [],
     doneTemperatures: [],
+    courses: [],
+    handling: untouched,
   };
 }
 

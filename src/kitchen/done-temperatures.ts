@@ -1,0 +1,181 @@
+/** Knows which temperatures are those to which the food itself is cooked, and which food each is about. */
+import Fraction from 'fraction.js';
+import type { Recipe } from '../anatomy/types.js';
+import { toFahrenheit } from '../arithmetic/temperatures.js';
+import type { Temperature } from '../grammar/types.js';
+import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { does } from '../larder/techniques.js';
+import type { Passage } from '../manuscript/passage.js';
+import { type Stretch, saysIn, sentenceAt } from './stretches.js';
+import type { DoneTemperature, Mention, RawFood } from './types.js';
+import { verbAt, type Words, wordsOf } from './words.js';
+
+/** Above this no food is cooked inside (water boils at 212°F): it is the oven's or the oil's temperature. */
+const HOTTEST_FOOD_FAHRENHEIT = new Fraction(211);
+/** Below this it is a drink's, a dough's or a refrigerator's temperature. */
+const COOLEST_FOOD_FAHRENHEIT = new Fraction(115);
+/** From here on a bare number of degrees is taken as Fahrenheit. */
+const LEAST_PLAIN_FAHRENHEIT = new Fraction(105);
+/** How many words after a temperature may still say that it is the food's own: "165°F on an instant-read thermometer". */
+const WORDS_AFTER = 7;
+/** How many words after a temperature may name its food: "165°F for the chicken". */
+const WORDS_TO_NAME = 4;
+/** How many words after "heat" may name what is heated: "heat the whole milk". */
+const WORDS_TO_HEATED = 4;
+
+/** The temperatures to which food is cooked, in the method and in the texts around it, with the foods that each is about. */
+export function doneTemperaturesOf(
+  recipe: Recipe,
+  words: readonly Words[],
+  mentions: readonly Mention[],
+  foods: readonly RawFood[],
+): DoneTemperature[] {
+  if (foods.length === 0) return [];
+  const found = words.flatMap((step, index) =>
+    temperaturesIn(step, recipe.steps[index]!.passage, index, (stretch, after) =>
+      foodsOf(foods, index, mentions, stretch, after),
+    ),
+  );
+  for (const passage of [...recipe.headnote, ...recipe.notes]) {
+    if (!STATES_HEAT.test(passage.text)) continue;
+    const note = wordsOf(passage.text);
+    found.push(...temperaturesIn(note, passage, null, () => foods.filter((food) => food.safety !== 'egg')));
+  }
+  return found;
+}
+
+/** A text without a degree sign, the word or a figure before F or C states no temperature. */
+const STATES_HEAT = /[°º˚]|degree|\d\s?[FC]\b/;
+
+/** The foods that a temperature is about: from a stretch of words before it, and one after it. */
+type FoodsMeant = (before: Stretch, after: Stretch) => readonly RawFood[];
+
+function temperaturesIn(
+  words: Words,
+  passage: Passage,
+  step: number | null,
+  meant: FoodsMeant,
+): DoneTemperature[] {
+  const found: DoneTemperature[] = [];
+  let last = 0;
+  words.items.forEach((item, at) => {
+    if (item.kind !== 'temperature') return;
+    const fahrenheit = inFahrenheit(item);
+    if (
+      fahrenheit === null ||
+      fahrenheit.gt(HOTTEST_FOOD_FAHRENHEIT) ||
+      fahrenheit.lt(COOLEST_FOOD_FAHRENHEIT) ||
+      !isFoodsOwn(words, at)
+    )
+      return;
+    const position = words.at.findIndex((word) => word > at);
+    const after = position < 0 ? words.keys.length : position;
+    const sentence = sentenceAt(words, Math.max(0, after - 1));
+    // In a note, only what is said of cooking counts: leftovers are warmed to a figure of their own.
+    if (step === null && saysIn(words, sentence, 'reheated')) return;
+    const before = { from: Math.max(last, sentence.from), to: after };
+    const behind = { from: after, to: Math.min(sentence.to, after + WORDS_TO_NAME) };
+    found.push({
+      step,
+      passage,
+      temperature: item,
+      fahrenheit,
+      foods: meant(textOf(words, before, item.start), textOf(words, behind, item.end)),
+      rising: saysIn(words, { from: after, to: words.keys.length }, 'rising'),
+    });
+    last = after;
+  });
+  return found;
+}
+
+/** The same stretch in offsets of the text; where it has no words, nothing at `place`. */
+function textOf(words: Words, { from, to }: Stretch, place: number): Stretch {
+  const first = words.words[from];
+  return first === undefined || to <= from
+    ? { from: place, to: place }
+    : { from: first.start, to: words.words[to - 1]!.end };
+}
+
+/**
+ * The foods that a temperature of a step is about: the one named behind it ("165°F for the chicken"), else those of its sentence since
+ * the temperature before, else those of the step, else those that the method named last. A glaze of egg does not make it the egg's
+ * temperature; eggs are meant only where the sentence names them and nothing else.
+ */
+function foodsOf(
+  foods: readonly RawFood[],
+  step: number,
+  mentions: readonly Mention[],
+  before: Stretch,
+  after: Stretch,
+): readonly RawFood[] {
+  const namedIn = (isThere: (mention: Mention) => boolean, eggs: boolean): RawFood[] =>
+    foods.filter(
+      (food) =>
+        (food.safety === 'egg') === eggs &&
+        mentions.some(
+          (mention) =>
+            mention.role !== 'aside' && mention.listings.includes(food.listing) && isThere(mention),
+        ),
+    );
+  const inside =
+    ({ from, to }: Stretch) =>
+    (mention: Mention): boolean =>
+      mention.step === step && mention.start >= from && mention.end <= to;
+  const behind = namedIn(inside(after), false);
+  const sentence = namedIn(inside(before), false);
+  if (behind.length > 0 && sentence.length !== 1) return behind;
+  if (sentence.length > 0) return sentence;
+  const inStep = namedIn((mention) => mention.step === step && mention.start < before.to, false);
+  if (inStep.length > 0) return inStep;
+  for (let earlier = step - 1; earlier >= 0; earlier--) {
+    const last = namedIn((mention) => mention.step === earlier, false);
+    if (last.length > 0) return last;
+  }
+  const others = foods.filter((food) => food.safety !== 'egg');
+  return others.length > 0 ? others : namedIn(inside(before), true);
+}
+
+/** The lowest that the text allows, in degrees Fahrenheit; null for a gas mark, which is always an oven's. */
+function inFahrenheit(temperature: Temperature): Fraction | null {
+  const { low, high } = temperature.amount;
+  const least = low.lte(high) ? low : high;
+  if (temperature.scale === 'gas') return null;
+  return toFahrenheit(
+    least,
+    temperature.scale ?? (least.gte(LEAST_PLAIN_FAHRENHEIT) ? 'fahrenheit' : 'celsius'),
+  );
+}
+
+/** Whether the words around a temperature say that it is the food's: "internal", "thermometer", "until it reaches". */
+function isFoodsOwn(words: Words, item: number): boolean {
+  const position = words.at.findIndex((at) => at > item);
+  const after = position < 0 ? words.keys.length : position;
+  const sentence = words.sentence[after - 1];
+  let said: 'food' | 'other' | null = null;
+  for (let at = after - 1; at >= 0 && words.sentence[at] === sentence; at--) {
+    if (words.items.slice(words.at[at]!, item).some((between) => between.kind === 'temperature')) break;
+    // The word nearest to the number tells: "heat the oil and fry until 160°F" is the food's, "until the oil is at 350°F" is not.
+    if (phraseAt(words.keys, at, 'holding') !== null || heatsLiquid(words, at)) return false;
+    if (phraseAt(words.keys, at, 'inside') !== null) said = 'food';
+    if (said === null && isWord(words.keys[at], 'reaching')) said = 'food';
+    if (said === null && isWord(words.keys[at], 'outside')) said = 'other';
+  }
+  for (
+    let at = after;
+    at < Math.min(words.keys.length, after + WORDS_AFTER) && words.sentence[at] === sentence;
+    at++
+  ) {
+    const key = words.keys[at];
+    if (key === 'internal' || key === 'internally' || key === 'thermometer' || key === 'inside') return true;
+  }
+  return said === 'food';
+}
+
+/** "Warm the milk until a thermometer reads …": what is only warmed is no meat. */
+function heatsLiquid(words: Words, at: number): boolean {
+  const verb = verbAt(words, at);
+  if (verb === null || !verb.ends || !does(verb, 'heat') || does(verb, 'dry-heat')) return false;
+  for (let next = at + 1; next <= at + WORDS_TO_HEATED && words.sentence[next] === words.sentence[at]; next++)
+    if (phraseAt(words.keys, next, 'outside')?.means === 'liquid') return true;
+  return false;
+}

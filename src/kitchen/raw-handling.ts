@@ -1,0 +1,279 @@
+/** Knows what the method has hands, water, boards, plates and marinades do with raw food. */
+import type { Recipe } from '../anatomy/types.js';
+import { foodNamed, isKindOf } from '../larder/foods.js';
+import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
+import { fold } from '../larder/names.js';
+import { does } from '../larder/techniques.js';
+import type { Food } from '../larder/types.js';
+import { vesselAt } from '../larder/vessels.js';
+import { isGround, names, placeOf } from './raw-course.js';
+import { marinadesReused } from './raw-marinade.js';
+import { all, type Stretch, saysIn, sentenceAt, sentencesOf, wordAt } from './stretches.js';
+import type { Mention, RawCourse, RawFood, RawHandling } from './types.js';
+import { verbAt, type Words } from './words.js';
+
+/** What a step says before the method begins: hands washed in the headnote or a note. */
+const BEFORE_METHOD = -1;
+const WATER = foodNamed('water');
+const CURED = foodNamed('cured meat');
+
+/** Nothing of the kind. */
+export const untouched: RawHandling = {
+  touches: [],
+  handsWashed: [],
+  rinsings: [],
+  surfaces: [],
+  marinades: [],
+};
+
+export function rawHandlingOf(
+  recipe: Recipe,
+  words: readonly Words[],
+  mentions: readonly Mention[],
+  courses: readonly RawCourse[],
+): RawHandling {
+  if (courses.length === 0) return untouched;
+  const meats = courses.filter(({ raw }) => raw.safety !== 'egg');
+  return {
+    touches: touchesOf(words, mentions, courses),
+    handsWashed: handsWashedIn(recipe, words),
+    rinsings: meats.length === 0 ? [] : rinsingsOf(recipe, words, mentions, meats),
+    surfaces: meats.length === 0 ? [] : surfacesOf(words, mentions, meats),
+    marinades: meats.length === 0 ? [] : marinadesReused(words, mentions, meats),
+  };
+}
+
+function handsWashedIn(recipe: Recipe, words: readonly Words[]): number[] {
+  const steps = words.flatMap((step, index) => (saysIn(step, all(step), 'hands-washed') ? [index] : []));
+  const around = [...recipe.headnote, ...recipe.notes, ...recipe.rest, ...recipe.equipment];
+  return around.some((passage) => speaksOf(passage.text, 'hands-washed')) ? [BEFORE_METHOD, ...steps] : steps;
+}
+
+/** The first touch of each raw food in each step, before it is cooked. */
+function touchesOf(
+  words: readonly Words[],
+  mentions: readonly Mention[],
+  courses: readonly RawCourse[],
+): RawHandling['touches'] {
+  const found: RawHandling['touches'][number][] = [];
+  for (const course of courses) {
+    const { raw } = course;
+    const steps = new Set<number>();
+    let isNamed = false;
+    for (const mention of mentions) {
+      const isOwn = mention.listings.includes(raw.listing);
+      isNamed ||= isOwn;
+      // Patties and the mixture for them are the ground meat by another name.
+      const isMadeOfIt = isNamed && isGround(raw) && mention.role === 'made';
+      if ((!isOwn && !isMadeOfIt) || mention.role === 'aside' || steps.has(mention.step)) continue;
+      if (isCookedBefore(course, mention)) continue;
+      const verb = mention.verb === null ? null : phraseAt([fold(mention.verb)], 0, 'handled');
+      const step = words[mention.step]!;
+      const byHand = raw.safety !== 'egg' && isByHand(step, mention);
+      if (verb === null && !byHand) continue;
+      steps.add(mention.step);
+      const bare = byHand || (verb?.means === 'hands' && raw.safety !== 'egg');
+      found.push({ step: mention.step, start: mention.start, end: mention.end, food: raw, bare });
+    }
+  }
+  return found;
+}
+
+function isCookedBefore({ cookings }: RawCourse, mention: Mention): boolean {
+  const [first] = cookings;
+  return (
+    first !== undefined &&
+    (mention.step > first.step || (mention.step === first.step && mention.start > first.end))
+  );
+}
+
+/** "With your hands", "using your fingers": said in the sentence, but not of washing them. */
+function isByHand(words: Words, mention: Mention): boolean {
+  const sentence = sentenceAt(words, wordAt(words, mention.start));
+  return saysIn(words, sentence, 'by-hand') && !saysIn(words, sentence, 'hands-washed');
+}
+
+/** Orders to rinse or wash raw meat or poultry, and listings that have it rinsed. */
+function rinsingsOf(
+  recipe: Recipe,
+  words: readonly Words[],
+  mentions: readonly Mention[],
+  courses: readonly RawCourse[],
+): RawHandling['rinsings'] {
+  const found: RawHandling['rinsings'][number][] = [];
+  const rinsed = courses.filter(({ raw }) => isRinsedForNothing(raw));
+  for (const { raw } of rinsed) {
+    const { passage, line } = raw.listing;
+    for (const phrase of [...line.preparation, ...line.states]) {
+      if (speaksOf(phrase.text, 'washed'))
+        found.push({ passage, start: phrase.start, end: phrase.end, food: raw });
+    }
+  }
+  if (rinsed.length === 0) return found;
+  let isSalted = false;
+  words.forEach((step, index) => {
+    for (const sentence of sentencesOf(step)) {
+      isSalted ||= saysIn(step, sentence, 'cured-state');
+      for (let at = sentence.from; at < sentence.to && !isSalted; at++) {
+        if (!isWord(step.keys[at], 'washed') || verbAt(step, at) === null || isForbidden(step, sentence, at))
+          continue;
+        const course = rinsed.find(({ raw }) => isRinsed(step, index, at, sentence, mentions, raw));
+        if (course === undefined || isCookedBy(course, index)) continue;
+        const { start, end } = placeOf(step, index, at, 1);
+        found.push({ passage: recipe.steps[index]!.passage, start, end, food: course.raw });
+        break;
+      }
+    }
+  });
+  return found;
+}
+
+/** Meat in brine is rinsed for its salt, organs by custom, fish and shellfish for their scales and sand. */
+function isRinsedForNothing({ safety, food }: RawFood): boolean {
+  const isMeat = safety === 'poultry' || safety === 'ground-meat' || safety === 'whole-cut';
+  return isMeat && (CURED === null || !isKindOf(food, CURED));
+}
+
+function isCookedBy({ cookings }: RawCourse, step: number): boolean {
+  return cookings.some((cooking) => cooking.step < step);
+}
+
+/** "Do not rinse", "never wash", "no need to rinse", "instead of rinsing". */
+function isForbidden(words: Words, sentence: Stretch, at: number): boolean {
+  for (let before = at - 1; before >= sentence.from && before >= at - REACH_OF_NOT; before--) {
+    if (phraseAt(words.keys, before, 'negation') !== null || phraseAt(words.keys, before, 'instead') !== null)
+      return true;
+  }
+  return false;
+}
+
+/** How many words before a verb may forbid it. */
+const REACH_OF_NOT = 5;
+
+/**
+ * Whether what is rinsed at word `at` is the raw food: the first food named behind the verb, or, where none is, the last before it.
+ * Hands, boards and plates between the two are rinsed themselves.
+ */
+function isRinsed(
+  words: Words,
+  step: number,
+  at: number,
+  sentence: Stretch,
+  mentions: readonly Mention[],
+  raw: RawFood,
+): boolean {
+  const there = mentions.filter(
+    (mention) => mention.step === step && mention.role !== 'aside' && !isWater(mention.food),
+  );
+  const start = words.words[sentence.from]!.start;
+  const end = words.words[sentence.to - 1]!.end;
+  const verb = words.words[at]!;
+  const behind = there.find((mention) => mention.start > verb.start && mention.end <= end);
+  const reach = behind === undefined ? sentence.to : wordAt(words, behind.start);
+  for (let next = at + 1; next < reach; next++) {
+    const isOther = isWord(words.keys[next], 'by-hand') || isThing(words, next);
+    if (isOther) return false;
+  }
+  if (behind !== undefined) return behind.listings.includes(raw.listing);
+  const before = there.filter((mention) => mention.end <= verb.start && mention.start >= start).at(-1);
+  const last = before ?? there.filter((mention) => mention.end <= start).at(-1);
+  if (last !== undefined) return last.listings.includes(raw.listing);
+  // "Rinse and pat dry." as a step of its own, when only one thing has been named.
+  const earlier = mentions.filter((mention) => mention.step < step && mention.role === 'use').at(-1);
+  return (
+    step > 0 && earlier !== undefined && earlier.step === step - 1 && earlier.listings.includes(raw.listing)
+  );
+}
+
+/** A vessel that is washed: "the board", "your knife"; not one that stands by ("in a colander", "in the sink"). */
+function isThing(words: Words, at: number): boolean {
+  if (vesselAt(words.keys, at) === null) return false;
+  return isWord(words.keys[at], 'surface') && !stands(words, at);
+}
+
+function stands(words: Words, at: number): boolean {
+  return words.keys.slice(Math.max(0, at - 2), at).some((key) => isWord(key, 'preposition'));
+}
+
+function isWater(food: Food | null): boolean {
+  return food !== null && WATER !== null && isKindOf(food, WATER);
+}
+
+/**
+ * Surfaces that held raw food and then hold what is ready: "the same plate", "return the chicken to the plate" once it is cooked,
+ * "on the same board, chop the lettuce"; unless something says that it was washed.
+ */
+function surfacesOf(
+  words: readonly Words[],
+  mentions: readonly Mention[],
+  courses: readonly RawCourse[],
+): RawHandling['surfaces'] {
+  const found: RawHandling['surfaces'][number][] = [];
+  /** By the surface's name: the raw food that it held. */
+  const held = new Map<string, RawCourse>();
+  words.forEach((step, index) => {
+    for (const sentence of sentencesOf(step)) {
+      const isWashed = saysIn(step, sentence, 'washed');
+      const course = courses.find(({ raw }) => isIn(step, index, sentence, mentions, raw));
+      for (let at = sentence.from; at < sentence.to; at++) {
+        const name = surfaceAt(step, at);
+        if (name === null) continue;
+        const before = held.get(name);
+        if (isWashed) held.delete(name);
+        else if (before !== undefined && isReused(step, index, at, sentence, before, course)) {
+          found.push({ ...placeOf(step, index, at, 1), food: before.raw });
+          held.delete(name);
+        } else if (course !== undefined && !isCookedAt(course, index, step.words[at]!.start))
+          held.set(name, course);
+      }
+    }
+  });
+  return found;
+}
+
+/** "It" and "them" are the food that the sentence before was about; they are read as such only by the courses' own steps. */
+function isIn(
+  words: Words,
+  step: number,
+  sentence: Stretch,
+  mentions: readonly Mention[],
+  raw: RawFood,
+): boolean {
+  return names(
+    words,
+    sentence,
+    step,
+    mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(raw.listing)),
+  );
+}
+
+/** The surface's last word ("board" of "cutting board") where a word names one; null else. */
+function surfaceAt(words: Words, at: number): string | null {
+  if (!isWord(words.keys[at], 'surface') || verbAt(words, at) !== null) return null;
+  return words.keys[at]!.replace(/s$/, '');
+}
+
+function isCookedAt({ cookings }: RawCourse, step: number, offset: number): boolean {
+  return cookings.some((cooking) => cooking.step < step || (cooking.step === step && cooking.end <= offset));
+}
+
+/** Whether the surface at word `at` takes food that is ready: named as the same, or as "the plate" for what has been cooked since. */
+function isReused(
+  words: Words,
+  step: number,
+  at: number,
+  sentence: Stretch,
+  before: RawCourse,
+  course: RawCourse | undefined,
+): boolean {
+  const says = words.keys.slice(Math.max(sentence.from, at - 3), at);
+  const isCooked = isCookedAt(before, step, words.words[at]!.start);
+  if (says.some((key) => isWord(key, 'same'))) return isCooked || course === undefined;
+  const isThat = says.includes('the') || says.includes('that') || says.includes('its');
+  const isPutThere = says.includes('to') || says.includes('on') || says.includes('onto');
+  if (!isThat || !isPutThere || !isCooked || course !== before) return false;
+  return words.keys.slice(sentence.from, at).some((_, offset) => {
+    const verb = verbAt(words, sentence.from + offset);
+    return verb !== null && does(verb, 'add');
+  });
+}
