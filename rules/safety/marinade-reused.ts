@@ -25,7 +25,7 @@ export const marinadeReused: RecipeRule = {
     },
     {
       title: 'a marinade that is kept apart from the start',
-      text: '# Grilled Chicken\n\nServes 4\n\n- 4 chicken thighs\n- ½ cup yogurt\n- 1 lemon, juiced\n\n1. Mix the yogurt and lemon juice for the marinade, and set half of the marinade aside. Lay the chicken in the rest, and refrigerate for 2 hours.\n2. Grill the chicken until a thermometer reads 165°F, 20 minutes. Drizzle the reserved marinade over it, and serve.\n',
+      text: '# Grilled Chicken\n\nServes 4\n\n- 4 chicken thighs\n- ½ cup yogurt\n- 1 lemon, juiced\n\n1. Mix the yogurt and lemon juice for the marinade, and set half of the marinade aside. Lay the chicken in the rest, and refrigerate for 2 hours.\n2. Grill the chicken until a thermometer reads 165°F, 20 minutes. Drizzle the clean marinade over it, and serve.\n',
       marks: [],
     },
     {

@@ -30,7 +30,7 @@ export const rawPoultryRinsed: RecipeRule = {
     },
     {
       title: 'a brine that is rinsed off, and a board',
-      text: '# Brined Turkey\n\nServes 8\n\n- 1 turkey (12 pounds)\n- 1 cup salt\n\n1. Lay the turkey in a brine of the salt and cold water overnight, in the refrigerator.\n2. Rinse the brine off the turkey. Wash the board that held the turkey.\n3. Roast at 325°F until a thermometer in the thigh reads 165°F, 3 hours.\n',
+      text: '# Brined Turkey\n\nServes 8\n\n- 1 turkey (12 pounds)\n- 1 cup salt\n- 1 gallon water\n\n1. Lay the turkey in a brine of the salt and water overnight, in the refrigerator.\n2. Rinse the brine off the turkey. Wash the board that held the turkey.\n3. Roast at 325°F until a thermometer in the thigh reads 165°F, 3 hours.\n',
       marks: [],
     },
   ],

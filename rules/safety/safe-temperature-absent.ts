@@ -69,7 +69,13 @@ export const safeTemperatureAbsent: RecipeRule = {
 /** A thermometer finds no place in crumbs of ground meat, so that the temperature is advice there; null where nothing is amiss. */
 function weigh(dish: Dish, course: RawCourse): Weight | null {
   const { raw, bits } = course;
-  if (!JUDGED.has(raw.safety) || course.cookings.length === 0 || course.sure || course.shown) return null;
+  if (
+    !JUDGED.has(raw.safety) ||
+    (course.cookings.length === 0 && course.cooked === null) ||
+    course.sure ||
+    course.shown
+  )
+    return null;
   if (isTold(dish, course)) return null;
   if (!bits) return 'query';
   if (raw.safety === 'poultry') return isGround(raw) ? 'note' : 'query';
@@ -85,11 +91,11 @@ function isTold(dish: Dish, { raw, color, degree }: RawCourse): boolean {
   return byTemperature || byColor || degree !== null;
 }
 
-function findingOf(dish: Dish, { raw, cookings }: RawCourse, weight: Weight): Finding {
+function findingOf(dish: Dish, { raw, cookings, cooked }: RawCourse, weight: Weight): Finding {
   const chart = safeTemperature(raw.safety);
   const steps = new Set(cookings.map((cooking) => cooking.step));
   const mentions = dish.uses[raw.listing.index]!.filter((mention) => !mention.group);
-  const mention = mentions.find((each) => steps.has(each.step)) ?? mentions[0];
+  const mention = mentions.find((each) => steps.has(each.step)) ?? cooked ?? mentions[0];
   const food = raw.listing.line.foods[0]!;
   const rest = chart.restMinutes > 0 ? ` and rests ${chart.restMinutes} minutes` : '';
   return {

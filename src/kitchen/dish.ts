@@ -23,7 +23,7 @@ export function readDish(page: Page, recipe: Recipe): Dish {
     mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(listing)),
   );
   const heatings = heatingsOf(steps, words, mentions);
-  const courses = rawCoursesOf(recipe, words, uses, heatings, rawFoods);
+  const courses = rawCoursesOf(recipe, words, mentions, uses, heatings, rawFoods);
   return {
     page,
     recipe,

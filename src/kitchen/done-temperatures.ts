@@ -6,7 +6,7 @@ import type { Temperature } from '../grammar/types.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { does } from '../larder/techniques.js';
 import type { Passage } from '../manuscript/passage.js';
-import { type Stretch, saysIn, sentenceAt } from './stretches.js';
+import { type Stretch, saidIn, saysIn, sentenceAt } from './stretches.js';
 import type { DoneTemperature, Mention, RawFood } from './types.js';
 import { verbAt, type Words, wordsOf } from './words.js';
 
@@ -32,8 +32,8 @@ export function doneTemperaturesOf(
 ): DoneTemperature[] {
   if (foods.length === 0) return [];
   const found = words.flatMap((step, index) =>
-    temperaturesIn(step, recipe.steps[index]!.passage, index, (stretch, after) =>
-      foodsOf(foods, index, mentions, stretch, after),
+    temperaturesIn(step, recipe.steps[index]!.passage, index, (naming) =>
+      foodsOf(foods, index, mentions, naming),
     ),
   );
   for (const passage of [...recipe.headnote, ...recipe.notes]) {
@@ -47,8 +47,19 @@ export function doneTemperaturesOf(
 /** A text without a degree sign, the word or a figure before F or C states no temperature. */
 const STATES_HEAT = /[°º˚]|degree|\d\s?[FC]\b/;
 
-/** The foods that a temperature is about: from a stretch of words before it, and one after it. */
-type FoodsMeant = (before: Stretch, after: Stretch) => readonly RawFood[];
+/** Where the food of a temperature may be named, in offsets of the step's text. */
+interface Naming {
+  /** From the sentence's head, or the temperature before, to this one. */
+  readonly before: Stretch;
+  /** The part of it that says when to stop: "until the sausages reach". */
+  readonly clause: Stretch;
+  /** What follows with "for" or "in": "165°F for the chicken". */
+  readonly after: Stretch;
+  /** The sentence bakes or roasts. */
+  readonly baked: boolean;
+}
+
+type FoodsMeant = (naming: Naming) => readonly RawFood[];
 
 function temperaturesIn(
   words: Words,
@@ -58,6 +69,8 @@ function temperaturesIn(
 ): DoneTemperature[] {
   const found: DoneTemperature[] = [];
   let last = 0;
+  /** Where the last temperature of food stands among the items. */
+  let chained = -1;
   words.items.forEach((item, at) => {
     if (item.kind !== 'temperature') return;
     const fahrenheit = inFahrenheit(item);
@@ -65,7 +78,7 @@ function temperaturesIn(
       fahrenheit === null ||
       fahrenheit.gt(HOTTEST_FOOD_FAHRENHEIT) ||
       fahrenheit.lt(COOLEST_FOOD_FAHRENHEIT) ||
-      !isFoodsOwn(words, at)
+      !isFoodsOwn(words, at, chained)
     )
       return;
     const position = words.at.findIndex((word) => word > at);
@@ -74,18 +87,35 @@ function temperaturesIn(
     // In a note, only what is said of cooking counts: leftovers are warmed to a figure of their own.
     if (step === null && saysIn(words, sentence, 'reheated')) return;
     const before = { from: Math.max(last, sentence.from), to: after };
-    const behind = { from: after, to: Math.min(sentence.to, after + WORDS_TO_NAME) };
+    const until = saidIn(words, before, 'until').at(-1)?.at ?? after;
+    const isNamedBehind = words.keys[after] === 'for' || words.keys[after] === 'in';
+    const behind = { from: after, to: isNamedBehind ? Math.min(sentence.to, after + WORDS_TO_NAME) : after };
     found.push({
       step,
       passage,
       temperature: item,
       fahrenheit,
-      foods: meant(textOf(words, before, item.start), textOf(words, behind, item.end)),
+      foods: meant({
+        before: textOf(words, before, item.start),
+        clause: textOf(words, { from: until, to: after }, item.start),
+        after: textOf(words, behind, item.end),
+        baked: bakes(words, sentence),
+      }),
       rising: saysIn(words, { from: after, to: words.keys.length }, 'rising'),
     });
     last = after;
+    chained = at;
   });
   return found;
+}
+
+/** "Bake the custard until it reads …": what is set in the oven is set by its eggs. */
+function bakes(words: Words, { from, to }: Stretch): boolean {
+  for (let at = from; at < to; at++) {
+    const verb = verbAt(words, at);
+    if (verb !== null && does(verb, 'oven') && !verb.ends) return true;
+  }
+  return false;
 }
 
 /** The same stretch in offsets of the text; where it has no words, nothing at `place`. */
@@ -99,15 +129,15 @@ function textOf(words: Words, { from, to }: Stretch, place: number): Stretch {
 /**
  * The foods that a temperature of a step is about: the one named behind it ("165°F for the chicken"), else those of its sentence since
  * the temperature before, else those of the step, else those that the method named last. A glaze of egg does not make it the egg's
- * temperature; eggs are meant only where the sentence names them and nothing else.
+ * temperature; eggs are meant where no other animal food is listed and the sentence names them, or bakes.
  */
 function foodsOf(
   foods: readonly RawFood[],
   step: number,
   mentions: readonly Mention[],
-  before: Stretch,
-  after: Stretch,
+  meant: Naming,
 ): readonly RawFood[] {
+  const { before, after, baked } = meant;
   const namedIn = (isThere: (mention: Mention) => boolean, eggs: boolean): RawFood[] =>
     foods.filter(
       (food) =>
@@ -123,7 +153,9 @@ function foodsOf(
       mention.step === step && mention.start >= from && mention.end <= to;
   const behind = namedIn(inside(after), false);
   const sentence = namedIn(inside(before), false);
-  if (behind.length > 0 && sentence.length !== 1) return behind;
+  if (behind.length > 0) return behind;
+  const clause = namedIn(inside(meant.clause), false);
+  if (clause.length > 0) return clause;
   if (sentence.length > 0) return sentence;
   const inStep = namedIn((mention) => mention.step === step && mention.start < before.to, false);
   if (inStep.length > 0) return inStep;
@@ -132,7 +164,8 @@ function foodsOf(
     if (last.length > 0) return last;
   }
   const others = foods.filter((food) => food.safety !== 'egg');
-  return others.length > 0 ? others : namedIn(inside(before), true);
+  if (others.length > 0) return others;
+  return baked ? foods : namedIn(inside(before), true);
 }
 
 /** The lowest that the text allows, in degrees Fahrenheit; null for a gas mark, which is always an oven's. */
@@ -146,14 +179,23 @@ function inFahrenheit(temperature: Temperature): Fraction | null {
   );
 }
 
-/** Whether the words around a temperature say that it is the food's: "internal", "thermometer", "until it reaches". */
-function isFoodsOwn(words: Words, item: number): boolean {
+/**
+ * Whether the words around a temperature say that it is the food's: "internal", "thermometer", "until it reaches". What follows another
+ * such temperature in its sentence is so too: "165°F in the thigh and 165°F in the stuffing".
+ */
+function isFoodsOwn(words: Words, item: number, chained: number): boolean {
   const position = words.at.findIndex((at) => at > item);
   const after = position < 0 ? words.keys.length : position;
   const sentence = words.sentence[after - 1];
   let said: 'food' | 'other' | null = null;
   for (let at = after - 1; at >= 0 && words.sentence[at] === sentence; at--) {
-    if (words.items.slice(words.at[at]!, item).some((between) => between.kind === 'temperature')) break;
+    const other = words.items.findIndex(
+      (between, index) => index >= words.at[at]! && index < item && between.kind === 'temperature',
+    );
+    if (other >= 0) {
+      if (said === null && other === chained) return true;
+      break;
+    }
     // The word nearest to the number tells: "heat the oil and fry until 160°F" is the food's, "until the oil is at 350°F" is not.
     if (phraseAt(words.keys, at, 'holding') !== null || heatsLiquid(words, at)) return false;
     if (phraseAt(words.keys, at, 'inside') !== null) said = 'food';

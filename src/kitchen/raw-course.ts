@@ -2,10 +2,12 @@
 import Fraction from 'fraction.js';
 import type { Recipe } from '../anatomy/types.js';
 import type { Duration } from '../grammar/types.js';
-import { foodAt, foodNamed, isKindOf } from '../larder/foods.js';
+import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
+import { foodAt } from '../larder/foods.js';
 import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
-import { does } from '../larder/techniques.js';
+import { does, techniqueOf } from '../larder/techniques.js';
+import { vesselAt } from '../larder/vessels.js';
 import { all, type Stretch, saidIn, saysIn, sentenceAt, wordAt } from './stretches.js';
 import type { Heating, Mention, Place, RawCourse, RawFood } from './types.js';
 import { verbAt, type Words } from './words.js';
@@ -18,31 +20,35 @@ const LONG_DRY_SECONDS = new Fraction(3 * 3600);
 const LONG_SECONDS_IN_BITS = new Fraction(1200);
 /** Under pressure food cooks at about 250°F (121°C), and faster (common practice). */
 const LONG_SECONDS_UNDER_PRESSURE = new Fraction(480);
-const STOCK = foodNamed('stock');
+const STOCK = foodsNamed('stock');
+const GROUND = foodsOfClass('ground-kind');
+const ANIMALS = ['meat', 'fish', 'shellfish'].flatMap(foodsNamed);
 
 /** One course for each raw food, in the order of the list. `uses` are the mentions by listing, `heatings` all orders to cook. */
 export function rawCoursesOf(
   recipe: Recipe,
   words: readonly Words[],
+  mentions: readonly Mention[],
   uses: readonly (readonly Mention[])[],
   heatings: readonly Heating[],
   rawFoods: readonly RawFood[],
 ): RawCourse[] {
   const makesStock = rawFoods.length > 0 && namesStock(recipe.title?.text ?? '');
-  return rawFoods.map((raw) => courseOf(recipe, words, uses, heatings, rawFoods, raw, makesStock));
+  return rawFoods.map((raw) => courseOf(recipe, words, mentions, uses, heatings, rawFoods, raw, makesStock));
 }
 
 function courseOf(
   recipe: Recipe,
   words: readonly Words[],
+  mentions: readonly Mention[],
   uses: readonly (readonly Mention[])[],
   heatings: readonly Heating[],
   rawFoods: readonly RawFood[],
   raw: RawFood,
   makesStock: boolean,
 ): RawCourse {
-  const own = uses[raw.listing.index]!;
-  const cookings = cookingsOf(words, own, heatings, raw);
+  const own = ownMentions(mentions, uses, rawFoods, raw);
+  const cookings = cookingsOf(words, mentions, own, heatings, raw);
   const first = own[0]?.step ?? words.length;
   const bits = isInBits(recipe, words, own, cookings, raw);
   const about = (step: number, at: number) => isAbout(words[step]!, step, at, uses, rawFoods, raw);
@@ -58,6 +64,7 @@ function courseOf(
   return {
     raw,
     cookings,
+    cooked: cookings.length > 0 ? null : saidCooked(words, own),
     bits,
     sure:
       makesStock ||
@@ -71,12 +78,43 @@ function courseOf(
   };
 }
 
+/** The mentions of a raw food, with those that name its cut or its class only, where it is the only one of the recipe: "the steaks", "the fish". */
+function ownMentions(
+  mentions: readonly Mention[],
+  uses: readonly (readonly Mention[])[],
+  rawFoods: readonly RawFood[],
+  raw: RawFood,
+): readonly Mention[] {
+  const own = uses[raw.listing.index]!;
+  const isOnly = raw.safety !== 'egg' && rawFoods.every((food) => food === raw || food.safety === 'egg');
+  if (!isOnly) return own;
+  const byClass = mentions.filter(
+    ({ food, listings }) => listings.length === 0 && food?.generic === true && isAnyOf(food, ANIMALS),
+  );
+  return byClass.length === 0
+    ? own
+    : [...own, ...byClass].sort((a, b) => a.step - b.step || a.start - b.start);
+}
+
+/** "While the chicken is cooking", "once it is fried": what says that it is cooked where no order does. */
+function saidCooked(words: readonly Words[], own: readonly Mention[]): Mention | null {
+  for (const mention of own) {
+    const step = words[mention.step]!;
+    const { from, to } = sentenceOf(step, mention.start);
+    for (let at = from + 1; at < to; at++) {
+      const match = isWord(step.keys[at - 1], 'subject') ? techniqueOf(step.keys[at]!) : null;
+      if (match !== null && match.form !== 'base' && does(match.technique, 'heat')) return mention;
+    }
+  }
+  return null;
+}
+
 /** "Chicken Stock", "Beef Bone Broth": what is strained off is boiled for as long as it takes. */
 function namesStock(title: string): boolean {
   const keys = title.split(/[^\p{L}\p{N}'’]+/u).map(fold);
   const last = foodAt(keys, keys.length - 1)?.food;
   const whole = keys.flatMap((_, at) => foodAt(keys, at)?.food ?? []).at(-1);
-  return [last, whole].some((food) => food !== undefined && STOCK !== null && isKindOf(food, STOCK));
+  return [last, whole].some((food) => food !== undefined && isAnyOf(food, STOCK));
 }
 
 /**
@@ -85,6 +123,7 @@ function namesStock(title: string): boolean {
  */
 function cookingsOf(
   words: readonly Words[],
+  mentions: readonly Mention[],
   own: readonly Mention[],
   heatings: readonly Heating[],
   raw: RawFood,
@@ -93,17 +132,52 @@ function cookingsOf(
   if (first === undefined) return [];
   const opening = sentenceOf(words[first.step]!, first.start);
   return heatings.filter((heating) => {
-    if (heating.technique.ends && !does(heating.technique, 'dry-heat')) return false;
+    // "Reduce for 30 minutes" boils what is in the pan; "heat the oil" does not.
+    const isShort = heating.technique.ends && heating.durations.length === 0;
+    if (isShort && !does(heating.technique, 'dry-heat')) return false;
     if (heating.step < first.step) return false;
     const step = words[heating.step]!;
     const sentence = sentenceOf(step, heating.start);
     if (heating.step === first.step && sentence.from < opening.from) return false;
     if (names(step, sentence, heating.step, own)) return true;
+    if (isInOtherPot(step, sentence, heating.step, mentions)) return false;
     return heating.objects.every(
       (mention) => mention.role === 'made' || mention.listings.includes(raw.listing),
     );
   });
 }
+
+/** "Lower the potatoes into a pot of water and cook": other food goes into a vessel that has not been named before. */
+function isInOtherPot(words: Words, sentence: Stretch, step: number, mentions: readonly Mention[]): boolean {
+  const { start } = words.words[sentence.from]!;
+  const pot = newPot(words, sentence);
+  return mentions.some(
+    (mention) =>
+      mention.step === step &&
+      mention.role === 'use' &&
+      mention.listings.length > 0 &&
+      mention.start >= start &&
+      mention.end <= pot,
+  );
+}
+
+/** Where a sentence puts something "into a pot": the offset of the vessel; 0 where it does not. "A pot of water" is read as a measure. */
+function newPot(words: Words, { from, to }: Stretch): number {
+  for (let at = from + 1; at < to; at++) {
+    const says = words.keys.slice(Math.max(from, at - WORDS_BEFORE_VESSEL), at);
+    if (!says.includes('in') && !says.includes('into')) continue;
+    const isNew = says.some((key) => key === 'a' || key === 'another' || key === 'separate');
+    if (isNew && vesselAt(words.keys, at) !== null) return words.words[at]!.start;
+    const item = words.items[words.at[at]! - 1];
+    const isVessel =
+      item?.kind === 'measure' && item.unit !== null && vesselAt([fold(item.unit)], 0) !== null;
+    if (isVessel) return item.start;
+  }
+  return 0;
+}
+
+/** "Into a large heavy pot". */
+const WORDS_BEFORE_VESSEL = 4;
 
 /** Whether it boils, braises, stews, bakes or cooks under pressure so long that it is beyond doubt. */
 function isLong(words: readonly Words[], cookings: readonly Heating[], raw: RawFood, bits: boolean): boolean {
@@ -130,9 +204,7 @@ function isLong(words: readonly Words[], cookings: readonly Heating[], raw: RawF
   }
   if (wet.gte(LONG_SECONDS) || pressure.gte(LONG_SECONDS_UNDER_PRESSURE)) return true;
   if (raw.safety !== 'poultry' && dry.gte(LONG_DRY_SECONDS)) return true;
-  // Ground meat in crumbs is browned first, and what comes after is time over and above.
-  const afterwards = raw.safety === 'ground-meat' ? wet.add(dry) : wet;
-  return (bits || raw.safety === 'fish') && afterwards.gte(LONG_SECONDS_IN_BITS);
+  return (bits || raw.safety === 'fish') && wet.gte(LONG_SECONDS_IN_BITS);
 }
 
 /**
@@ -148,11 +220,13 @@ function isInBits(
 ): boolean {
   const listed = raw.listing.passage.text;
   if (isGround(raw)) {
+    if (speaksOf(listed, 'crumbled') || words.some((step) => saysIn(step, all(step), 'crumbled')))
+      return true;
     const isFormed = speaksOf(listed, 'formed') || speaksOf(recipe.title?.text ?? '', 'formed');
     return !isFormed && !words.some(isForming);
   }
-  if (raw.safety !== 'whole-cut' && raw.safety !== 'poultry') return false;
-  const small = raw.safety === 'poultry' ? 'bite-size' : 'small-piece';
+  if (raw.safety === 'fish' || raw.safety === 'egg') return false;
+  const small = raw.safety === 'whole-cut' ? 'small-piece' : 'bite-size';
   if (speaksOf(listed, small)) return true;
   const [cooking] = cookings;
   return own.some((mention) => {
@@ -174,9 +248,9 @@ function isForming(words: Words): boolean {
   });
 }
 
-/** Meat or poultry that is ground: the class of ground meat, and every bird that is called so. */
-export function isGround(raw: RawFood): boolean {
-  return raw.safety === 'ground-meat' || speaksOf(raw.listing.passage.text, 'ground-state');
+/** Meat or poultry that is ground: by its kind, or because the line calls it so. Venison and rabbit share the figure and are whole. */
+export function isGround({ food, listing }: RawFood): boolean {
+  return isAnyOf(food, GROUND) || speaksOf(listing.passage.text, 'ground-state');
 }
 
 /**

@@ -1,10 +1,9 @@
 /** Knows what the method has hands, water, boards, plates and marinades do with raw food. */
 import type { Recipe } from '../anatomy/types.js';
-import { foodNamed, isKindOf } from '../larder/foods.js';
+import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
-import { fold } from '../larder/names.js';
+import { fold, singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
-import type { Food } from '../larder/types.js';
 import { vesselAt } from '../larder/vessels.js';
 import { isGround, names, placeOf } from './raw-course.js';
 import { marinadesReused } from './raw-marinade.js';
@@ -14,8 +13,8 @@ import { verbAt, type Words } from './words.js';
 
 /** What a step says before the method begins: hands washed in the headnote or a note. */
 const BEFORE_METHOD = -1;
-const WATER = foodNamed('water');
-const CURED = foodNamed('cured meat');
+const WATER = foodsNamed('water');
+const CURED = foodsNamed('cured meat');
 
 /** Nothing of the kind. */
 export const untouched: RawHandling = {
@@ -131,7 +130,7 @@ function rinsingsOf(
 /** Meat in brine is rinsed for its salt, organs by custom, fish and shellfish for their scales and sand. */
 function isRinsedForNothing({ safety, food }: RawFood): boolean {
   const isMeat = safety === 'poultry' || safety === 'ground-meat' || safety === 'whole-cut';
-  return isMeat && (CURED === null || !isKindOf(food, CURED));
+  return isMeat && !isAnyOf(food, CURED);
 }
 
 function isCookedBy({ cookings }: RawCourse, step: number): boolean {
@@ -163,7 +162,7 @@ function isRinsed(
   raw: RawFood,
 ): boolean {
   const there = mentions.filter(
-    (mention) => mention.step === step && mention.role !== 'aside' && !isWater(mention.food),
+    (mention) => mention.step === step && mention.role !== 'aside' && !isAnyOf(mention.food, WATER),
   );
   const start = words.words[sentence.from]!.start;
   const end = words.words[sentence.to - 1]!.end;
@@ -195,10 +194,6 @@ function stands(words: Words, at: number): boolean {
   return words.keys.slice(Math.max(0, at - 2), at).some((key) => isWord(key, 'preposition'));
 }
 
-function isWater(food: Food | null): boolean {
-  return food !== null && WATER !== null && isKindOf(food, WATER);
-}
-
 /**
  * Surfaces that held raw food and then hold what is ready: "the same plate", "return the chicken to the plate" once it is cooked,
  * "on the same board, chop the lettuce"; unless something says that it was washed.
@@ -209,71 +204,88 @@ function surfacesOf(
   courses: readonly RawCourse[],
 ): RawHandling['surfaces'] {
   const found: RawHandling['surfaces'][number][] = [];
-  /** By the surface's name: the raw food that it held. */
-  const held = new Map<string, RawCourse>();
+  /** By the surface's name: the raw food that it held; null when it has been named with none, or washed. */
+  const held = new Map<string, RawCourse | null>();
   words.forEach((step, index) => {
     for (const sentence of sentencesOf(step)) {
-      const isWashed = saysIn(step, sentence, 'washed');
-      const course = courses.find(({ raw }) => isIn(step, index, sentence, mentions, raw));
+      let course: RawCourse | null | undefined;
       for (let at = sentence.from; at < sentence.to; at++) {
         const name = surfaceAt(step, at);
         if (name === null) continue;
-        const before = held.get(name);
-        if (isWashed) held.delete(name);
-        else if (before !== undefined && isReused(step, index, at, sentence, before, course)) {
+        course ??= courses.find((each) => isIn(step, index, sentence, mentions, each)) ?? null;
+        const place = { step, index, at, sentence };
+        // "Back on the same plate", of which nothing has been said, is the one on which it lay raw.
+        const before = held.has(name) ? held.get(name)! : course;
+        if (saysIn(step, sentence, 'washed')) held.set(name, null);
+        else if (before !== null && isReused(place, before, course, held.has(name))) {
           found.push({ ...placeOf(step, index, at, 1), food: before.raw });
-          held.delete(name);
-        } else if (course !== undefined && !isCookedAt(course, index, step.words[at]!.start))
-          held.set(name, course);
+          held.set(name, null);
+        } else if (course === null || isCookedAt(course, place)) held.set(name, held.get(name) ?? null);
+        else held.set(name, course);
       }
     }
   });
   return found;
 }
 
-/** "It" and "them" are the food that the sentence before was about; they are read as such only by the courses' own steps. */
+/** A word of a sentence of a step. */
+interface WordPlace {
+  readonly step: Words;
+  readonly index: number;
+  readonly at: number;
+  readonly sentence: Stretch;
+}
+
+/** Whether a sentence names the food, or, of ground meat, what it has been made into. */
 function isIn(
   words: Words,
   step: number,
   sentence: Stretch,
   mentions: readonly Mention[],
-  raw: RawFood,
+  { raw }: RawCourse,
 ): boolean {
-  return names(
-    words,
-    sentence,
-    step,
-    mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(raw.listing)),
+  const own = mentions.filter(
+    ({ role, listings }) =>
+      role !== 'aside' && (listings.includes(raw.listing) || (role === 'made' && isGround(raw))),
   );
+  return names(words, sentence, step, own);
 }
 
-/** The surface's last word ("board" of "cutting board") where a word names one; null else. */
+/** The surface ("board" of "cutting board") that a word names; null where it names none. */
 function surfaceAt(words: Words, at: number): string | null {
-  if (!isWord(words.keys[at], 'surface') || verbAt(words, at) !== null) return null;
-  return words.keys[at]!.replace(/s$/, '');
+  const isNamed = isWord(words.keys[at], 'surface') && verbAt(words, at) === null;
+  return isNamed ? singular(words.keys[at]!) : null;
 }
 
-function isCookedAt({ cookings }: RawCourse, step: number, offset: number): boolean {
-  return cookings.some((cooking) => cooking.step < step || (cooking.step === step && cooking.end <= offset));
+function isCookedAt({ cookings }: RawCourse, { step, index, at }: WordPlace): boolean {
+  const { start } = step.words[at]!;
+  return cookings.some((cooking) => cooking.step < index || (cooking.step === index && cooking.end <= start));
 }
 
-/** Whether the surface at word `at` takes food that is ready: named as the same, or as "the plate" for what has been cooked since. */
-function isReused(
-  words: Words,
-  step: number,
-  at: number,
-  sentence: Stretch,
-  before: RawCourse,
-  course: RawCourse | undefined,
-): boolean {
-  const says = words.keys.slice(Math.max(sentence.from, at - 3), at);
-  const isCooked = isCookedAt(before, step, words.words[at]!.start);
-  if (says.some((key) => isWord(key, 'same'))) return isCooked || course === undefined;
-  const isThat = says.includes('the') || says.includes('that') || says.includes('its');
-  const isPutThere = says.includes('to') || says.includes('on') || says.includes('onto');
-  if (!isThat || !isPutThere || !isCooked || course !== before) return false;
-  return words.keys.slice(sentence.from, at).some((_, offset) => {
-    const verb = verbAt(words, sentence.from + offset);
-    return verb !== null && does(verb, 'add');
-  });
+/** Whether the surface takes food that is ready: called the same, or, where it was seen to hold raw food, "the plate" for what is cooked now. */
+function isReused(place: WordPlace, before: RawCourse, course: RawCourse | null, seen: boolean): boolean {
+  const { step, at, sentence } = place;
+  const said = step.keys.slice(Math.max(sentence.from, at - REACH_OF_ARTICLE), at);
+  const isCooked = isCookedAt(before, place);
+  if (said.some((key) => isWord(key, 'same'))) return isCooked || (seen && course === null);
+  if (!seen || !isCooked || course !== before) return false;
+  return said.some((key) => isWord(key, 'referring')) && putsOn(step, sentence, at);
+}
+
+/** How many words before a surface's name tell which one it is. */
+const REACH_OF_ARTICLE = 3;
+
+/** "Return the chicken to the plate": a verb that puts, and "to", "on" or "onto" right before the surface. */
+function putsOn(words: Words, sentence: Stretch, at: number): boolean {
+  const isThere = words.keys.slice(Math.max(sentence.from, at - REACH_OF_ARTICLE), at).some(isDirection);
+  if (!isThere) return false;
+  for (let before = sentence.from; before < at; before++) {
+    const verb = verbAt(words, before);
+    if (verb !== null && does(verb, 'add')) return true;
+  }
+  return false;
+}
+
+function isDirection(key: string): boolean {
+  return key === 'to' || key === 'on' || key === 'onto';
 }

@@ -119,9 +119,18 @@ function useIn(
     const bastes =
       put.means === 'cooking' && words.keys[put.at] !== undefined && isBasting(words.keys[put.at]!);
     if (!bastes && cooksAfterwards(words, { from: at, to: rest.to }, next)) continue;
-    return { at, served: put.means === 'serving' };
+    return { at, served: put.means === 'serving' || serves(words, { from: at, to: sentence.to }) };
   }
   return null;
+}
+
+/** "… over the fish and serve": it goes to the table as it is. */
+function serves(words: Words, { from, to }: Stretch): boolean {
+  for (let at = from; at < to; at++) {
+    const verb = verbAt(words, at);
+    if (verb !== null && does(verb, 'serve')) return true;
+  }
+  return false;
 }
 
 /** The nearest verb before the marinade's name that puts a liquid on food. */

@@ -1,23 +1,25 @@
 /** Knows which listings are raw animal foods, and which are cooked ones that may be warmed again. */
 import type { Listing, Recipe } from '../anatomy/types.js';
 import type { ListedFood } from '../grammar/types.js';
-import { foodNamed, isKindOf } from '../larder/foods.js';
+import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { isWord, speaksOf } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import type { Food, SafetyClass } from '../larder/types.js';
 import type { RawFood } from './types.js';
 
-const MEATS = ['meat', 'fish', 'shellfish'].flatMap((name) => foodNamed(name) ?? []);
+const MEATS = ['meat', 'fish', 'shellfish'].flatMap(foodsNamed);
 
 /** The listings that are raw animal foods with a safe minimum temperature. */
 export function rawFoodsOf(recipe: Recipe): RawFood[] {
   const found: RawFood[] = [];
-  const withoutMeat = speaksOf(recipe.title?.text ?? '', 'meatless');
+  const withoutMeat = speaksOf(recipe.title?.text ?? '', 'meatless-dish');
   for (const listing of recipe.listings) {
     const food = listing.line.foods.find((each) => each.row?.safety !== undefined && !each.row.ready);
     if (food?.row?.safety === undefined || !namesWhole(food)) continue;
     const text = listing.passage.text;
-    if (isReady(listing) || isMeatless(listing, food.row, withoutMeat)) continue;
+    // "Andouille or another sausage": the one that is ready is meant as much.
+    const isEitherReady = listing.line.foods.some((each) => each.row?.ready === true);
+    if (isEitherReady || isReady(listing) || isMeatless(listing, food.row, withoutMeat)) continue;
     found.push({ listing, food: food.row, safety: classOf(food.row.safety, text) });
   }
   return found;
@@ -27,9 +29,7 @@ export function rawFoodsOf(recipe: Recipe): RawFood[] {
 export function leftoversOf(recipe: Recipe): RawFood[] {
   const found: RawFood[] = [];
   for (const listing of recipe.listings) {
-    const food = listing.line.foods.find(
-      (each) => each.row !== null && MEATS.some((meat) => isKindOf(each.row!, meat)),
-    );
+    const food = listing.line.foods.find((each) => isAnyOf(each.row, MEATS));
     if (food?.row == null || isMeatless(listing, food.row, false)) continue;
     if (speaksOf(listing.passage.text, 'reheated'))
       found.push({ listing, food: food.row, safety: 'leftover' });
@@ -47,7 +47,7 @@ function isReady(listing: Listing): boolean {
   return speaksOf(before, 'ready-state') || !speaksOf(text, 'washed');
 }
 
-/** "Vegan chicken", "plant-based ground beef"; and everything but eggs and fish in a dish that calls itself vegetarian. */
+/** "Vegan chicken", "plant-based ground beef"; and everything in a dish that calls itself so. */
 function isMeatless(listing: Listing, food: Food, withoutMeat: boolean): boolean {
   if (withoutMeat) return true;
   return listing.line.foods.some((each) => each.row === food) && speaksOf(nameOf(listing), 'meatless');

@@ -107,6 +107,8 @@ export interface RawCourse {
   readonly raw: RawFood;
   /** The orders that cook it, in order. */
   readonly cookings: readonly Heating[];
+  /** Where no order cooks it, the mention that says it is cooked all the same: "once the chicken is cooked". */
+  readonly cooked: Mention | null;
   /** In pieces too small for a thermometer: crumbs of ground meat, strips, cubes. */
   readonly bits: boolean;
   /** Boiled, braised or baked so long, or to such a softness, that nobody need ask. */
