@@ -4,7 +4,8 @@ import type { Recipe } from '../anatomy/types.js';
 import { toFahrenheit } from '../arithmetic/temperatures.js';
 import type { Temperature } from '../grammar/types.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
-import { does } from '../larder/techniques.js';
+import { fold } from '../larder/names.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import type { Passage } from '../manuscript/passage.js';
 import { type Stretch, saidIn, saysIn, sentenceAt } from './stretches.js';
 import type { DoneTemperature, Mention, RawFood } from './types.js';
@@ -157,6 +158,8 @@ function foodsOf(
   const clause = namedIn(inside(meant.clause), false);
   if (clause.length > 0) return clause;
   if (sentence.length > 0) return sentence;
+  const eggs = namedIn((mention) => inside(before)(mention) && isHeated(mention), true);
+  if (eggs.length > 0) return eggs;
   const inStep = namedIn((mention) => mention.step === step && mention.start < before.to, false);
   if (inStep.length > 0) return inStep;
   for (let earlier = step - 1; earlier >= 0; earlier--) {
@@ -166,6 +169,12 @@ function foodsOf(
   const others = foods.filter((food) => food.safety !== 'egg');
   if (others.length > 0) return others;
   return baked ? foods : namedIn(inside(before), true);
+}
+
+/** "Cook the eggs to …", "the eggs are done at …": not those that are brushed on or stirred in. */
+function isHeated({ verb }: Mention): boolean {
+  const match = verb === null ? null : techniqueOf(fold(verb));
+  return verb === null || (match !== null && does(match.technique, 'heat'));
 }
 
 /** The lowest that the text allows, in degrees Fahrenheit; null for a gas mark, which is always an oven's. */

@@ -228,13 +228,14 @@ function isInBits(
   if (raw.safety === 'fish' || raw.safety === 'egg') return false;
   const small = raw.safety === 'whole-cut' ? 'small-piece' : 'bite-size';
   if (speaksOf(listed, small)) return true;
-  const [cooking] = cookings;
   return own.some((mention) => {
     // A steak that is sliced when it has rested was whole in the pan.
-    const isLater =
-      cooking !== undefined &&
-      (mention.step > cooking.step || (mention.step === cooking.step && mention.start > cooking.end));
-    if (isLater || mention.verb === null || !isWord(fold(mention.verb), 'small-cut')) return false;
+    if (
+      isCookedBefore({ cookings }, mention) ||
+      mention.verb === null ||
+      !isWord(fold(mention.verb), 'small-cut')
+    )
+      return false;
     const step = words[mention.step]!;
     return raw.safety === 'whole-cut' || saysIn(step, sentenceOf(step, mention.start), small);
   });
@@ -246,6 +247,17 @@ function isForming(words: Words): boolean {
     if (phraseAt(words.keys, at, 'formed') !== null) return true;
     return isWord(key, 'forming') && verbAt(words, at) !== null;
   });
+}
+
+/** Whether an order before this place cooks the food. */
+export function isCookedBefore(
+  { cookings }: Pick<RawCourse, 'cookings'>,
+  place: Pick<Place, 'step' | 'start'>,
+): boolean {
+  const [first] = cookings;
+  return (
+    first !== undefined && (place.step > first.step || (place.step === first.step && place.start > first.end))
+  );
 }
 
 /** Meat or poultry that is ground: by its kind, or because the line calls it so. Venison and rabbit share the figure and are whole. */

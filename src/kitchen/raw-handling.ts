@@ -5,9 +5,9 @@ import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
-import { isGround, names, placeOf } from './raw-course.js';
+import { isCookedBefore, isGround, names, placeOf } from './raw-course.js';
 import { marinadesReused } from './raw-marinade.js';
-import { all, type Stretch, saysIn, sentenceAt, sentencesOf, wordAt } from './stretches.js';
+import { all, type Stretch, saidIn, saysIn, sentenceAt, sentencesOf, wordAt } from './stretches.js';
 import type { Mention, RawCourse, RawFood, RawHandling } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -78,14 +78,6 @@ function touchesOf(
   return found;
 }
 
-function isCookedBefore({ cookings }: RawCourse, mention: Mention): boolean {
-  const [first] = cookings;
-  return (
-    first !== undefined &&
-    (mention.step > first.step || (mention.step === first.step && mention.start > first.end))
-  );
-}
-
 /** "With your hands", "using your fingers": said in the sentence, but not of washing them. */
 function isByHand(words: Words, mention: Mention): boolean {
   const sentence = sentenceAt(words, wordAt(words, mention.start));
@@ -109,15 +101,16 @@ function rinsingsOf(
     }
   }
   if (rinsed.length === 0) return found;
-  let isSalted = false;
+  const salted = new Set<RawCourse>();
   words.forEach((step, index) => {
     for (const sentence of sentencesOf(step)) {
-      isSalted ||= saysIn(step, sentence, 'cured-state');
-      for (let at = sentence.from; at < sentence.to && !isSalted; at++) {
-        if (!isWord(step.keys[at], 'washed') || verbAt(step, at) === null || isForbidden(step, sentence, at))
-          continue;
+      const isSalted = saysIn(step, sentence, 'cured-state');
+      if (isSalted)
+        for (const each of rinsed) if (isIn(step, index, all(step), mentions, each)) salted.add(each);
+      if (isSalted) continue;
+      for (const at of rinsingsIn(step, sentence)) {
         const course = rinsed.find(({ raw }) => isRinsed(step, index, at, sentence, mentions, raw));
-        if (course === undefined || isCookedBy(course, index)) continue;
+        if (course === undefined || salted.has(course) || isCookedBy(course, index)) continue;
         const { start, end } = placeOf(step, index, at, 1);
         found.push({ passage: recipe.steps[index]!.passage, start, end, food: course.raw });
         break;
@@ -125,6 +118,18 @@ function rinsingsOf(
     }
   });
   return found;
+}
+
+/** The words of a sentence that put something under water: "rinse", "wash", "under running water" other than to thaw it. */
+function rinsingsIn(words: Words, sentence: Stretch): number[] {
+  const verbs = saidIn(words, sentence, 'washed').map(({ at }) => at);
+  const orders = verbs.filter((at) => {
+    // "Start by washing the chicken".
+    const isWork = words.keys[at]!.endsWith('ing') && isWord(words.keys[at + 1], 'object');
+    return (isWork || verbAt(words, at) !== null) && !isForbidden(words, sentence, at);
+  });
+  if (verbs.length > 0 || saysIn(words, sentence, 'thawing')) return orders;
+  return saidIn(words, sentence, 'running-water').map(({ at }) => at);
 }
 
 /** Meat in brine is rinsed for its salt, organs by custom, fish and shellfish for their scales and sand. */
@@ -257,9 +262,8 @@ function surfaceAt(words: Words, at: number): string | null {
   return isNamed ? singular(words.keys[at]!) : null;
 }
 
-function isCookedAt({ cookings }: RawCourse, { step, index, at }: WordPlace): boolean {
-  const { start } = step.words[at]!;
-  return cookings.some((cooking) => cooking.step < index || (cooking.step === index && cooking.end <= start));
+function isCookedAt(course: RawCourse, { step, index, at }: WordPlace): boolean {
+  return isCookedBefore(course, { step: index, start: step.words[at]!.start });
 }
 
 /** Whether the surface takes food that is ready: called the same, or, where it was seen to hold raw food, "the plate" for what is cooked now. */

@@ -1,8 +1,9 @@
 /** Follows a marinade: when raw food goes into it, whether some was kept apart before, whether it boils, and where it goes then. */
-import { isWord, phraseAt } from '../larder/kitchen-words.js';
+import { isWord, type PhraseMatch, phraseAt } from '../larder/kitchen-words.js';
+import { fold } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
-import { names, placeOf } from './raw-course.js';
-import { type Stretch, saidIn, saysIn, sentencesOf } from './stretches.js';
+import { isCookedBefore, names, placeOf } from './raw-course.js';
+import { type Said, type Stretch, saidIn, saysIn, sentencesOf } from './stretches.js';
 import type { Mention, RawCourse, RawHandling } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -36,21 +37,18 @@ export function marinadesReused(
       );
       const said = saidIn(step, sentence, 'marinade');
       if (state.held !== null) {
-        const rest = { from: sentence.from, to: sentences.at(-1)!.to };
-        const use = state.safe
-          ? null
-          : useIn(
-              step,
-              sentence,
-              rest,
-              said.map(({ at }) => at),
-              words[index + 1] ?? null,
-            );
-        if (use !== null) {
+        const here = {
+          words: step,
+          index,
+          sentence,
+          end: sentences.at(-1)!.to,
+          next: words[index + 1] ?? null,
+        };
+        const use = state.safe ? null : useOf(here, said, state.held);
+        if (use !== null)
           found.push({ ...placeOf(step, index, use.at, 1), food: state.held.raw, served: use.served });
-          state.safe = true;
-        }
-        if (said.length > 0 && saysIn(step, sentence, 'boiling')) state.safe = true;
+        const hasBoiled = said.length > 0 && saysIn(step, sentence, 'boiling');
+        if (use !== null || hasBoiled) state.safe = true;
         return;
       }
       const isMarinated = sentenceMarinates(step, sentence) || said.length > 0;
@@ -104,25 +102,39 @@ function keepsApart(words: Words, { from, to }: Stretch): boolean {
   return false;
 }
 
-/** Where a sentence puts the marinade on food: the word "marinade", and whether what it goes on is eaten as it is. */
-function useIn(
-  words: Words,
-  sentence: Stretch,
-  rest: Stretch,
-  places: readonly number[],
-  next: Words | null,
+/** A sentence of a step, and what follows it. */
+interface Here {
+  readonly words: Words;
+  readonly index: number;
+  readonly sentence: Stretch;
+  /** The number of the word that ends the step. */
+  readonly end: number;
+  readonly next: Words | null;
+}
+
+/** Where a sentence puts the marinade on food that has been cooked: the word for it, and whether the food is then eaten as it is. */
+function useOf(
+  { words, index, sentence, end, next }: Here,
+  said: readonly Said[],
+  held: RawCourse,
 ): { at: number; served: boolean } | null {
-  for (const at of places) {
-    if (saysIn(words, { from: Math.max(sentence.from, at - 4), to: at }, 'taken-off')) continue;
+  if (saysIn(words, sentence, 'boiling')) return null;
+  for (const { at } of said) {
+    if (!isCookedBefore(held, { step: index, start: words.words[at]!.start })) continue;
+    if (saysIn(words, { from: Math.max(sentence.from, at - REACH_OF_TAKING), to: at }, 'taken-off')) continue;
     const put = lastBasting(words, sentence, at);
-    if (put === null || saysIn(words, sentence, 'boiling')) continue;
-    const bastes =
-      put.means === 'cooking' && words.keys[put.at] !== undefined && isBasting(words.keys[put.at]!);
-    if (!bastes && cooksAfterwards(words, { from: at, to: rest.to }, next)) continue;
-    return { at, served: put.means === 'serving' || serves(words, { from: at, to: sentence.to }) };
+    if (put === null) continue;
+    const isServed = put.means === 'serving' || serves(words, { from: at, to: sentence.to });
+    // What is poured over and then cooked has boiled with the food; to baste goes on to the end.
+    const isCooked =
+      cooksIn(words, at, end) || (!isServed && next !== null && cooksIn(next, 0, next.keys.length));
+    if (put.means === 'basting' || !isCooked) return { at, served: isServed };
   }
   return null;
 }
+
+/** How many words before the marinade's name may take it away: "drain off most of the marinade". */
+const REACH_OF_TAKING = 4;
 
 /** "… over the fish and serve": it goes to the table as it is. */
 function serves(words: Words, { from, to }: Stretch): boolean {
@@ -134,36 +146,20 @@ function serves(words: Words, { from, to }: Stretch): boolean {
 }
 
 /** The nearest verb before the marinade's name that puts a liquid on food. */
-function lastBasting(
-  words: Words,
-  sentence: Stretch,
-  at: number,
-): { at: number; means: string | null } | null {
+function lastBasting(words: Words, sentence: Stretch, at: number): PhraseMatch | null {
   for (let before = at - 1; before >= sentence.from; before--) {
     const verb = verbAt(words, before);
-    const key = verb?.name ?? null;
-    if (key === null) continue;
-    const phrase = phraseAt([key], 0, 'basting');
-    if (phrase !== null) return { at: before, means: phrase.means };
+    const phrase = verb === null ? null : phraseAt([fold(verb.name)], 0, 'putting');
+    if (phrase !== null) return phrase;
   }
   return null;
 }
 
-/** To baste and to brush is done while the food cooks, up to its end; what is poured over and then cooked has boiled with it. */
-function isBasting(key: string): boolean {
-  return key.startsWith('bast') || key.startsWith('brush') || key.startsWith('mop');
-}
-
-/** Whether the food, with the marinade on it, is cooked on after this. */
-function cooksAfterwards(words: Words, stretch: Stretch, next: Words | null): boolean {
-  for (let at = stretch.from; at < stretch.to; at++) {
+/** Whether an order to cook stands among these words. */
+function cooksIn(words: Words, from: number, to: number): boolean {
+  for (let at = from; at < to; at++) {
     const verb = verbAt(words, at);
     if (verb !== null && does(verb, 'heat')) return true;
   }
-  return (
-    next?.keys.some((_, at) => {
-      const verb = verbAt(next, at);
-      return verb !== null && does(verb, 'heat') && !does(verb, 'serve');
-    }) ?? false
-  );
+  return false;
 }

@@ -18,7 +18,9 @@ export function rawFoodsOf(recipe: Recipe): RawFood[] {
     if (food?.row?.safety === undefined || !namesWhole(food)) continue;
     const text = listing.passage.text;
     // "Andouille or another sausage": the one that is ready is meant as much.
-    const isEitherReady = listing.line.foods.some((each) => each.row?.ready === true);
+    const foods = listing.line.foods;
+    const isEitherReady =
+      foods.some((each) => each.row?.ready === true) && foods.some((each) => each.joined === 'or');
     if (isEitherReady || isReady(listing) || isMeatless(listing, food.row, withoutMeat)) continue;
     found.push({ listing, food: food.row, safety: classOf(food.row.safety, text) });
   }

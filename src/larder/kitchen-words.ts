@@ -74,11 +74,13 @@ export type KitchenWordClass =
   | 'by-hand'
   | 'hands-washed'
   | 'washed'
+  | 'running-water'
+  | 'thawing'
   | 'cured-state'
   | 'surface'
   | 'same'
   | 'marinade'
-  | 'basting'
+  | 'putting'
   | 'boiling'
   | 'taken-off';
 
