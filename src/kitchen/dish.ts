@@ -18,7 +18,7 @@ export function readDish(page: Page, recipe: Recipe): Dish {
   const words = recipe.steps.map((step) => wordsOf(step.passage.text));
   const steps = recipe.steps.map((step, index) => ({ step, items: words[index]!.items }));
   const mentions = mentionsOf(recipe, steps, words);
-  const rawFoods = rawFoodsOf(recipe);
+  const rawFoods = rawFoodsOf(recipe, mentions);
   const uses = recipe.listings.map((listing) =>
     mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(listing)),
   );

@@ -36,9 +36,10 @@ function heatingsIn(
   mentions: readonly Mention[],
 ): Heating[] {
   const found: Heating[] = [];
+  const here = mentions.filter((mention) => mention.step === step.step.index);
   for (let at = 0; at < words.keys.length; at++) {
     const technique = verbAt(words, at);
-    if (technique === null || !does(technique, 'heat')) continue;
+    if (technique === null || !does(technique, 'heat') || isInName(words, at, here)) continue;
     const durations = durationsIn(words, at);
     if (isNoOrder(words, at, durations)) continue;
     found.push({
@@ -48,21 +49,21 @@ function heatingsIn(
       end: words.words[at]!.end,
       durations,
       cued: isCued(words, at, next, durations.length > 0),
-      listings: [
-        ...new Set(
-          mentions
-            .filter((mention) => mention.step === step.step.index)
-            .flatMap((mention) => mention.listings),
-        ),
-      ],
-      objects: objectsOf(words, at, step.step.index, mentions),
+      listings: [...new Set(here.flatMap((mention) => mention.listings))],
+      objects: objectsOf(words, at, here),
     });
   }
   return found;
 }
 
+/** "Liquid smoke", "the stew meat": a word of a food's name, behind its first. */
+function isInName(words: Words, at: number, here: readonly Mention[]): boolean {
+  const { start, end } = words.words[at]!;
+  return here.some((mention) => mention.start < start && mention.end >= end);
+}
+
 /** What the verb at word `at` names: the foods behind it, as far as nothing but "and" and commas comes between verb and verb. */
-function objectsOf(words: Words, at: number, step: number, mentions: readonly Mention[]): Mention[] {
+function objectsOf(words: Words, at: number, here: readonly Mention[]): Mention[] {
   let to = at + 1;
   while (
     to < words.keys.length &&
@@ -75,10 +76,7 @@ function objectsOf(words: Words, at: number, step: number, mentions: readonly Me
     to++;
   const from = words.words[at]!.end;
   const until = words.words[to - 1]!.end;
-  return mentions.filter(
-    (mention) =>
-      mention.step === step && mention.role !== 'aside' && mention.start >= from && mention.end <= until,
-  );
+  return here.filter((mention) => mention.role !== 'aside' && mention.start >= from && mention.end <= until);
 }
 
 /** How many words after an order to cook may still name what is cooked. */
@@ -90,7 +88,8 @@ function isNoOrder(words: Words, at: number, durations: readonly Duration[]): bo
   if (previous === 'keep' || previous === 'continue') return false;
   if ((previous === 'begin' || previous === 'start') && durations.length > 0) return false;
   if (words.keys[at]!.endsWith('ing') && (words.before[at] === '' || previous === 'for')) return true;
-  if (previous !== undefined && isWord(previous, 'subject')) return true;
+  // "Let it simmer" is an order; "it simmers" is none.
+  if (previous !== undefined && isWord(previous, 'subject') && words.keys[at - 2] !== 'let') return true;
   if (isWord(words.keys[clauseStart(words, at)], 'clause-opening')) return true;
   if (
     previous === 'to' &&

@@ -18,10 +18,13 @@ const LONG_SECONDS = new Fraction(3600);
 const LONG_DRY_SECONDS = new Fraction(3 * 3600);
 /** Crumbs and small pieces are done through in a pot much sooner (common practice). */
 const LONG_SECONDS_IN_BITS = new Fraction(1200);
+/** And so are meatballs in a sauce, and pieces of chicken by any heat (common practice). */
+const LONG_SECONDS_SMALL = new Fraction(1800);
 /** Under pressure food cooks at about 250°F (121°C), and faster (common practice). */
 const LONG_SECONDS_UNDER_PRESSURE = new Fraction(480);
 const STOCK = foodsNamed('stock');
 const GROUND = foodsOfClass('ground-kind');
+const THIN = foodsOfClass('thin-kind');
 const ANIMALS = ['meat', 'fish', 'shellfish'].flatMap(foodsNamed);
 
 /** One course for each raw food, in the order of the list. `uses` are the mentions by listing, `heatings` all orders to cook. */
@@ -106,7 +109,14 @@ function saidCooked(words: readonly Words[], own: readonly Mention[]): Mention |
       if (match !== null && match.form !== 'base' && does(match.technique, 'heat')) return mention;
     }
   }
-  return null;
+  return putInHeat(words, own);
+}
+
+/** "Put the dish in the oven": the last mention before that. */
+function putInHeat(words: readonly Words[], own: readonly Mention[]): Mention | null {
+  const first = own[0]?.step ?? words.length;
+  const step = words.findIndex((each, index) => index >= first && saysIn(each, all(each), 'heat-place'));
+  return own.findLast((mention) => mention.step <= step) ?? null;
 }
 
 /** "Chicken Stock", "Beef Bone Broth": what is strained off is boiled for as long as it takes. */
@@ -181,30 +191,44 @@ const WORDS_BEFORE_VESSEL = 4;
 
 /** Whether it boils, braises, stews, bakes or cooks under pressure so long that it is beyond doubt. */
 function isLong(words: readonly Words[], cookings: readonly Heating[], raw: RawFood, bits: boolean): boolean {
-  let wet = new Fraction(0);
-  let dry = new Fraction(0);
-  let pressure = new Fraction(0);
-  const seen = new Set<Duration>();
-  for (const cooking of cookings) {
-    const isDry = does(cooking.technique, 'dry-heat');
-    for (const duration of cooking.durations) {
-      if (seen.has(duration)) continue;
-      seen.add(duration);
-      if (duration.seconds === null) {
-        if (duration.unit === 'night') return true;
-        continue;
-      }
-      const { low, high } = duration.seconds;
-      const least = low.lte(high) ? low : high;
-      if (isDry) dry = dry.add(least);
-      else wet = wet.add(least);
-      const step = words[cooking.step]!;
-      if (saysIn(step, all(step), 'under-pressure')) pressure = pressure.add(least);
-    }
-  }
-  if (wet.gte(LONG_SECONDS) || pressure.gte(LONG_SECONDS_UNDER_PRESSURE)) return true;
+  const total = (end: 'least' | 'most', isCounted: (cooking: Heating) => boolean): Fraction => {
+    const durations = new Set(cookings.filter(isCounted).flatMap((cooking) => timesOf(words, cooking)));
+    return [...durations].reduce((sum, duration) => sum.add(secondsOf(duration, end)), new Fraction(0));
+  };
+  const isDry = ({ technique }: Heating): boolean => does(technique, 'dry-heat');
+  const isWet = (cooking: Heating): boolean => !isDry(cooking);
+  // "45 to 60 minutes" is an hour to who simmers a bird for it.
+  if (total('most', isWet).gte(LONG_SECONDS)) return true;
+  const pressed = total('least', ({ step }) => saysIn(words[step]!, all(words[step]!), 'under-pressure'));
+  if (pressed.gte(LONG_SECONDS_UNDER_PRESSURE)) return true;
+  const wet = total('least', isWet);
+  const dry = total('least', isDry);
   if (raw.safety !== 'poultry' && dry.gte(LONG_DRY_SECONDS)) return true;
+  if (bits && raw.safety === 'poultry' && wet.add(dry).gte(LONG_SECONDS_SMALL)) return true;
+  if (isGround(raw) && wet.gte(LONG_SECONDS_SMALL)) return true;
   return (bits || raw.safety === 'fish') && wet.gte(LONG_SECONDS_IN_BITS);
+}
+
+/** The times of a cooking's sentence that are not those of a rest or a marinade: "chill for 2 hours, then grill". */
+function timesOf(words: readonly Words[], { step, durations }: Heating): Duration[] {
+  const here = words[step]!;
+  return durations.filter((duration) => {
+    const { from } = sentenceOf(here, Math.max(0, duration.start - 1));
+    for (let at = wordAt(here, duration.start) - 1; at >= from; at--) {
+      const verb = verbAt(here, at);
+      if (verb === null || here.keys[at]!.endsWith('ing')) continue;
+      if (does(verb, 'heat')) return true;
+      if (does(verb, 'hold', 'chill', 'rest')) return false;
+    }
+    return true;
+  });
+}
+
+/** One end of a duration; a night is long enough for anything. */
+function secondsOf({ seconds, unit }: Duration, end: 'least' | 'most'): Fraction {
+  if (seconds === null) return unit === 'night' ? LONG_DRY_SECONDS : new Fraction(0);
+  const isUpwards = seconds.low.lte(seconds.high);
+  return isUpwards === (end === 'least') ? seconds.low : seconds.high;
 }
 
 /**
@@ -227,19 +251,27 @@ function isInBits(
   }
   if (raw.safety === 'fish' || raw.safety === 'egg') return false;
   const small = raw.safety === 'whole-cut' ? 'small-piece' : 'bite-size';
-  if (speaksOf(listed, small)) return true;
+  if (speaksOf(listed, small) || (raw.safety === 'whole-cut' && isAnyOf(raw.food, THIN))) return true;
   return own.some((mention) => {
     // A steak that is sliced when it has rested was whole in the pan.
-    if (
-      isCookedBefore({ cookings }, mention) ||
-      mention.verb === null ||
-      !isWord(fold(mention.verb), 'small-cut')
-    )
-      return false;
+    if (isCookedBefore({ cookings }, mention)) return false;
     const step = words[mention.step]!;
+    if (isCalled(step, mention, small)) return true;
+    if (mention.verb === null || !isWord(fold(mention.verb), 'small-cut')) return false;
     return raw.safety === 'whole-cut' || saysIn(step, sentenceOf(step, mention.start), small);
   });
 }
+
+/** "The beef, chopped in strips", "the diced chicken": said right beside the name. */
+function isCalled(words: Words, mention: Mention, is: 'small-piece' | 'bite-size'): boolean {
+  const at = wordAt(words, mention.start);
+  const { from, to } = sentenceAt(words, at);
+  const beside = { from: Math.max(from, at - 1), to: Math.min(to, at + WORDS_BESIDE) };
+  return saidIn(words, beside, is).length > 0;
+}
+
+/** How many words from a name may still say how small it is. */
+const WORDS_BESIDE = 4;
 
 /** Whether a step speaks of patties, meatballs, a loaf, or shapes something. */
 function isForming(words: Words): boolean {

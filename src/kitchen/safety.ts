@@ -1,16 +1,17 @@
 /** Knows which listings are raw animal foods, and which are cooked ones that may be warmed again. */
 import type { Listing, Recipe } from '../anatomy/types.js';
 import type { ListedFood } from '../grammar/types.js';
-import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
+import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { isWord, speaksOf } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import type { Food, SafetyClass } from '../larder/types.js';
-import type { RawFood } from './types.js';
+import type { Mention, RawFood } from './types.js';
 
+const GROUND = foodsOfClass('ground-kind');
 const MEATS = ['meat', 'fish', 'shellfish'].flatMap(foodsNamed);
 
-/** The listings that are raw animal foods with a safe minimum temperature. */
-export function rawFoodsOf(recipe: Recipe): RawFood[] {
+/** The listings that are raw animal foods with a safe minimum temperature; "the mince" of the method tells what the list leaves open. */
+export function rawFoodsOf(recipe: Recipe, mentions: readonly Mention[]): RawFood[] {
   const found: RawFood[] = [];
   const withoutMeat = speaksOf(recipe.title?.text ?? '', 'meatless-dish');
   for (const listing of recipe.listings) {
@@ -22,7 +23,12 @@ export function rawFoodsOf(recipe: Recipe): RawFood[] {
     const isEitherReady =
       foods.some((each) => each.row?.ready === true) && foods.some((each) => each.joined === 'or');
     if (isEitherReady || isReady(listing) || isMeatless(listing, food.row, withoutMeat)) continue;
-    found.push({ listing, food: food.row, safety: classOf(food.row.safety, text) });
+    const isGround = mentions.some(
+      (mention) => mention.listings.includes(listing) && isAnyOf(mention.food, GROUND),
+    );
+    const safety =
+      isGround && food.row.safety === 'whole-cut' ? 'ground-meat' : classOf(food.row.safety, text);
+    found.push({ listing, food: food.row, safety });
   }
   return found;
 }
@@ -67,9 +73,10 @@ function classOf(safety: SafetyClass, text: string): SafetyClass {
 
 /** Whether the row says all of the food: an unknown word behind it ("chicken bullion", "beef bites") may make it another thing. */
 function namesWhole(food: ListedFood): boolean {
-  const last = singular(fold(food.name.split(/[\s-]+/).at(-1)!));
+  const words = food.name.split(/[\s-]+/).map((word) => singular(fold(word)));
   const names = [food.row!.name, ...food.row!.also].flatMap((name) =>
     name.split(/[\s-]+/).map((word) => singular(fold(word))),
   );
-  return names.includes(last) || isWord(last, 'vague') || isWord(last, 'small-piece');
+  const telling = words.filter((word) => !isWord(word, 'vague') && !isWord(word, 'small-piece'));
+  return [words.at(-1), telling.at(-1)].some((word) => word === undefined || names.includes(word));
 }

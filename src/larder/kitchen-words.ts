@@ -63,6 +63,8 @@ export type KitchenWordClass =
   | 'under-pressure'
   | 'formed'
   | 'ground-kind'
+  | 'thin-kind'
+  | 'heat-place'
   | 'forming'
   | 'bite-size'
   | 'small-cut'
