@@ -82,7 +82,8 @@ function minimum(raw: RawFood): SafeTemperature {
 function isBelow({ temperature, fahrenheit }: DoneTemperature, chart: SafeTemperature): boolean {
   if (fahrenheit.gte(chart.fahrenheit)) return false;
   const { low, high } = temperature.amount;
-  return temperature.scale === 'fahrenheit' || low.lt(chart.celsius) || high.lt(chart.celsius);
+  const isFahrenheit = fahrenheit.equals(low) || fahrenheit.equals(high);
+  return isFahrenheit || low.lt(chart.celsius) || high.lt(chart.celsius);
 }
 
 /** "Take it out at 155°F; it will climb to 165°F", "roast to 120°F … sear until 145°F": the food gets there in the end. */

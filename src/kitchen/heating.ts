@@ -88,8 +88,9 @@ function isNoOrder(words: Words, at: number, durations: readonly Duration[]): bo
   if (previous === 'keep' || previous === 'continue') return false;
   if ((previous === 'begin' || previous === 'start') && durations.length > 0) return false;
   if (words.keys[at]!.endsWith('ing') && (words.before[at] === '' || previous === 'for')) return true;
-  // "Let it simmer" is an order; "it simmers" is none.
-  if (previous !== undefined && isWord(previous, 'subject') && words.keys[at - 2] !== 'let') return true;
+  // "Let it simmer" is an order; "it simmers" and "don't let it boil" are none.
+  const isLet = words.keys[at - 2] === 'let' && phraseAt(words.keys, at - 3, 'negation') === null;
+  if (previous !== undefined && isWord(previous, 'subject') && !isLet) return true;
   if (isWord(words.keys[clauseStart(words, at)], 'clause-opening')) return true;
   if (
     previous === 'to' &&

@@ -68,7 +68,7 @@ function touchesOf(
       if (isCookedBefore(course, mention)) continue;
       const verb = mention.verb === null ? null : phraseAt([fold(mention.verb)], 0, 'handled');
       const step = words[mention.step]!;
-      const byHand = raw.safety !== 'egg' && isByHand(step, mention);
+      const byHand = raw.safety !== 'egg' && (isByHand(step, mention) || isRubbed(step, mention));
       if (verb === null && !byHand) continue;
       steps.add(mention.step);
       const bare = byHand || (verb?.means === 'hands' && raw.safety !== 'egg');
@@ -82,6 +82,17 @@ function touchesOf(
 function isByHand(words: Words, mention: Mention): boolean {
   const sentence = sentenceAt(words, wordAt(words, mention.start));
   return saysIn(words, sentence, 'by-hand') && !saysIn(words, sentence, 'hands-washed');
+}
+
+/** "Pat the chicken dry, and rub it with salt": the hands' work comes later in the sentence. */
+function isRubbed(words: Words, mention: Mention): boolean {
+  const at = wordAt(words, mention.start);
+  for (let next = at + 1; next < sentenceAt(words, at).to; next++) {
+    const verb = verbAt(words, next);
+    const isHands = verb !== null && phraseAt([fold(verb.name)], 0, 'handled')?.means === 'hands';
+    if (isHands && (words.keys[next + 1] === 'it' || words.keys[next + 1] === 'them')) return true;
+  }
+  return false;
 }
 
 /** Orders to rinse or wash raw meat or poultry, and listings that have it rinsed. */
@@ -104,21 +115,24 @@ function rinsingsOf(
   const salted = new Set<RawCourse>();
   words.forEach((step, index) => {
     for (const sentence of sentencesOf(step)) {
-      const isSalted = saysIn(step, sentence, 'cured-state');
-      if (isSalted)
-        for (const each of rinsed) if (isIn(step, index, all(step), mentions, each)) salted.add(each);
-      if (isSalted) continue;
       for (const at of rinsingsIn(step, sentence)) {
+        // "Rinse off the brine", "take it out of the brine and rinse".
+        if (saysIn(step, { from: sentence.from, to: at + REACH_OF_OBJECT }, 'cured-state')) continue;
         const course = rinsed.find(({ raw }) => isRinsed(step, index, at, sentence, mentions, raw));
         if (course === undefined || salted.has(course) || isCookedBy(course, index)) continue;
         const { start, end } = placeOf(step, index, at, 1);
         found.push({ passage: recipe.steps[index]!.passage, start, end, food: course.raw });
         break;
       }
+      if (saysIn(step, sentence, 'cured-state'))
+        for (const each of rinsed) if (isIn(step, index, all(step), mentions, each)) salted.add(each);
     }
   });
   return found;
 }
+
+/** How many words after "rinse" may still be what is rinsed off. */
+const REACH_OF_OBJECT = 5;
 
 /** The words of a sentence that put something under water: "rinse", "wash", "under running water" other than to thaw it. */
 function rinsingsIn(words: Words, sentence: Stretch): number[] {
@@ -221,7 +235,7 @@ function surfacesOf(
         const place = { step, index, at, sentence };
         // "Back on the same plate", of which nothing has been said, is the one on which it lay raw.
         const before = held.has(name) ? held.get(name)! : course;
-        if (saysIn(step, sentence, 'washed')) held.set(name, null);
+        if (isWashed(place)) held.set(name, null);
         else if (before !== null && isReused(place, before, course, held.has(name))) {
           found.push({ ...placeOf(step, index, at, 1), food: before.raw });
           held.set(name, null);
@@ -239,6 +253,16 @@ interface WordPlace {
   readonly index: number;
   readonly at: number;
   readonly sentence: Stretch;
+}
+
+/** "Wash the plate": the verb stands before the surface, with no "on" or "in" between. */
+function isWashed({ step, at, sentence }: WordPlace): boolean {
+  for (let before = at - 1; before >= Math.max(sentence.from, at - REACH_OF_OBJECT); before--) {
+    if (isWord(step.keys[before], 'preposition')) return false;
+    if (isWord(step.keys[before], 'washed')) return true;
+  }
+  // "The plate, washed".
+  return isWord(step.keys[at + 1], 'washed');
 }
 
 /** Whether a sentence names the food, or, of ground meat, what it has been made into. */

@@ -1,4 +1,4 @@
-/** Finds the words that tell how a food's name is used in a method; their classes are explained at the head of kitchen-words.yaml. */
+/** Finds the words that tell how a food's name is used in a method; their classes are explained at the head of kitchen-words.yaml and safety-words.yaml. */
 import { larder } from './load.js';
 import { fold } from './names.js';
 

@@ -20,7 +20,7 @@ export function readTables(folder: URL): Tables {
     techniques: rows('techniques.yaml'),
     vessels: rows('vessels.yaml'),
     lexicon: rows('lexicon.yaml'),
-    kitchenWords: rows('kitchen-words.yaml'),
+    kitchenWords: [...rows('kitchen-words.yaml'), ...rows('safety-words.yaml')],
     safeTemperatures: rows('safe-temperatures.yaml'),
     headings: rows('headings.yaml'),
   });
