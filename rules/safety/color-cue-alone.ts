@@ -50,7 +50,7 @@ export const colorCueAlone: RecipeRule = {
         span: passage.span(color.start, color.end),
         subject: food.name,
         weight: course.bits && isGround(raw) ? 'note' : 'query',
-        message: `"${passage.text.slice(color.start, color.end)}" is the only sign that ${food.text} is done, and color does not show that ${chart.label} is safe.`,
+        message: `"${passage.text.slice(color.start, color.end)}" is the only sign of doneness for ${food.text}, and it does not show that ${chart.label} is done through.`,
         advice: `Add that it reaches ${chart.fahrenheit}°F (${chart.celsius}°C) on a food thermometer.`,
         related: [{ file: dish.page.path, span: raw.listing.passage.span(), message: 'the listing' }],
       };

@@ -56,7 +56,7 @@ function findingOf(dish: Dish, touch: RawHandling['touches'][number]): Finding {
   return {
     span: passage.span(touch.start, touch.end),
     subject: food.name,
-    message: `Raw ${food.text} is handled here, and nothing says to wash the hands afterwards.`,
+    message: `Hands touch raw ${food.text} here, and nothing says to wash them afterwards.`,
     advice: 'Add "wash your hands with soap and water" before the next thing is touched.',
   };
 }

@@ -44,7 +44,7 @@ export const rawPoultryRinsed: RecipeRule = {
       span: passage.span(start, end),
       subject: name.name,
       weight: food.safety === 'poultry' ? 'query' : 'note',
-      message: `Raw ${name.text} is rinsed, which spreads what is on it and takes nothing away.`,
+      message: `Rinsing raw ${name.text} spreads what clings to the meat and takes nothing away.`,
       advice: 'Take the rinsing out; patting it dry with paper towels is enough.',
     };
   },

@@ -60,7 +60,7 @@ export const restAbsent: RecipeRule = {
         message:
           short === null
             ? `The method cooks ${food.text} to ${stated} and does not let it rest; the minimum for ${chart.label} comes with ${chart.restMinutes} minutes of rest.`
-            : `${food.text} rests ${stated}; the minimum for ${chart.label} comes with ${chart.restMinutes} minutes of rest.`,
+            : `The rest for ${food.text} is ${stated}; the minimum for ${chart.label} comes with ${chart.restMinutes} minutes of rest.`,
         advice: `Add that it rests at least ${chart.restMinutes} minutes before it is cut or served.`,
         related: [{ file: dish.page.path, span: course.raw.listing.passage.span(), message: 'the listing' }],
       };

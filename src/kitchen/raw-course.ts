@@ -254,9 +254,11 @@ function isInBits(
   if (speaksOf(listed, small) || (raw.safety === 'whole-cut' && isAnyOf(raw.food, THIN))) return true;
   return own.some((mention) => {
     // A steak that is sliced when it has rested was whole in the pan.
-    if (isCookedBefore({ cookings }, mention)) return false;
     const step = words[mention.step]!;
+    const sentence = { step: mention.step, start: step.words[sentenceOf(step, mention.start).from]!.start };
+    if (isCookedBefore({ cookings }, sentence)) return false;
     if (isCalled(step, mention, small)) return true;
+    if (isCookedBefore({ cookings }, mention)) return false;
     if (mention.verb === null || !isWord(fold(mention.verb), 'small-cut')) return false;
     return raw.safety === 'whole-cut' || saysIn(step, sentenceOf(step, mention.start), small);
   });

@@ -48,6 +48,7 @@ export function leftoversOf(recipe: Recipe): RawFood[] {
 /** "2 cups cooked chicken", "smoked trout", "leftover turkey": nothing raw is left, unless the line says that it is raw. */
 function isReady(listing: Listing): boolean {
   const text = listing.passage.text;
+  if (speaksOf(text, 'either-state')) return true;
   if (!speaksOf(text, 'ready-state') || speaksOf(text, 'raw-state')) return false;
   // "Rinsed and dried": a bird that is dried off is raw.
   const [food] = listing.line.foods;

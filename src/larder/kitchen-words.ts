@@ -57,6 +57,7 @@ export type KitchenWordClass =
   | 'meatless-dish'
   | 'crumbled'
   | 'raw-state'
+  | 'either-state'
   | 'color-cue'
   | 'degree-word'
   | 'falls-apart'
