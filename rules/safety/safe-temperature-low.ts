@@ -86,13 +86,12 @@ function isBelow({ temperature, fahrenheit }: DoneTemperature, chart: SafeTemper
   return isFahrenheit || low.lt(chart.celsius) || high.lt(chart.celsius);
 }
 
-/** "Take it out at 155°F; it will climb to 165°F", "roast to 120°F … sear until 145°F": the food gets there in the end. */
+/** "Take it out at 155°F; it will climb to 165°F", "roast to 115°F … sear until 145°F": what is said last is what the food comes to. */
 function isRaisedLater(dish: Dish, done: DoneTemperature, raw: RawFood): boolean {
   return dish.doneTemperatures.some((other) => {
-    if (!other.foods.includes(raw) || isBelow(other, minimum(raw))) return false;
-    if (other.step === null || done.step === null) return false;
+    if (!other.foods.includes(raw) || other.step === null || done.step === null) return false;
     const isBehind = other.step === done.step && other.temperature.start > done.temperature.start;
-    return other.step > done.step || (isBehind && done.rising);
+    return other.step > done.step || (isBehind && done.rising && !isBelow(other, minimum(raw)));
   });
 }
 

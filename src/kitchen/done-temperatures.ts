@@ -219,7 +219,17 @@ function isFoodsOwn(words: Words, item: number, chained: number): boolean {
     const key = words.keys[at];
     if (key === 'internal' || key === 'internally' || key === 'thermometer' || key === 'inside') return true;
   }
-  return said === 'food';
+  return said === 'food' || (said === null && isCookedTo(words, after));
+}
+
+/** "Flip and cook to 130°F": an order to cook, and "to" right before the figure. */
+function isCookedTo(words: Words, after: number): boolean {
+  if (words.keys[after - 1] !== 'to') return false;
+  for (let at = words.opening[after - 1]!; at < after; at++) {
+    const verb = verbAt(words, at);
+    if (verb !== null && does(verb, 'heat') && !verb.ends) return true;
+  }
+  return false;
 }
 
 /** "Warm the milk until a thermometer reads …": what is only warmed is no meat. */

@@ -50,13 +50,16 @@ function courseOf(
   raw: RawFood,
   makesStock: boolean,
 ): RawCourse {
-  const own = ownMentions(mentions, uses, rawFoods, raw);
-  const cookings = cookingsOf(words, mentions, own, heatings, raw);
-  const first = own[0]?.step ?? words.length;
+  const isOnly = raw.safety !== 'egg' && rawFoods.every((food) => food === raw || food.safety === 'egg');
+  const own = ownMentions(mentions, uses, raw, isOnly);
+  const cookings = cookingsOf(words, mentions, own, heatings, raw, isOnly);
+  const first = own[0]?.step ?? (isOnly ? 0 : words.length);
   const bits = isInBits(recipe, words, own, cookings, raw);
   const about = (step: number, at: number) => isAbout(words[step]!, step, at, uses, rawFoods, raw);
+  // Eggs are judged by their own temperature alone, and most recipes with eggs are bakes.
+  const judged = raw.safety === 'egg' ? [] : words;
   const signs = (is: 'color-cue' | 'degree-word' | 'opaque-cue' | 'falls-apart' | 'whole-step') =>
-    words.flatMap((step, index) =>
+    judged.flatMap((step, index) =>
       index < first
         ? []
         : saidIn(step, all(step), is)
@@ -85,11 +88,10 @@ function courseOf(
 function ownMentions(
   mentions: readonly Mention[],
   uses: readonly (readonly Mention[])[],
-  rawFoods: readonly RawFood[],
   raw: RawFood,
+  isOnly: boolean,
 ): readonly Mention[] {
   const own = uses[raw.listing.index]!;
-  const isOnly = raw.safety !== 'egg' && rawFoods.every((food) => food === raw || food.safety === 'egg');
   if (!isOnly) return own;
   const byClass = mentions.filter(
     ({ food, listings }) => listings.length === 0 && food?.generic === true && isAnyOf(food, ANIMALS),
@@ -137,9 +139,11 @@ function cookingsOf(
   own: readonly Mention[],
   heatings: readonly Heating[],
   raw: RawFood,
+  isOnly: boolean,
 ): Heating[] {
-  const first = own[0];
-  if (first === undefined) return [];
+  // Meat that the method never names is cooked from the start, where it is the only one.
+  const first = own[0] ?? (isOnly ? { step: 0, start: 0 } : null);
+  if (first === null || words.length === 0) return [];
   const opening = sentenceOf(words[first.step]!, first.start);
   return heatings.filter((heating) => {
     // "Reduce for 30 minutes" boils what is in the pan; "heat the oil" does not.
