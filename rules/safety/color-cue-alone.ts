@@ -1,5 +1,4 @@
 /** Marks clear juices or a color as the only sign that poultry or ground meat is safe. */
-import { isGround } from '../../src/kitchen/raw-course.js';
 import type { Dish, RawCourse } from '../../src/kitchen/types.js';
 import { safeTemperature } from '../../src/larder/safety.js';
 import type { RecipeRule } from '../rule.js';
@@ -49,7 +48,7 @@ export const colorCueAlone: RecipeRule = {
       yield {
         span: passage.span(color.start, color.end),
         subject: food.name,
-        weight: course.bits && isGround(raw) ? 'note' : 'query',
+        weight: course.bits && course.ground ? 'note' : 'query',
         message: `"${passage.text.slice(color.start, color.end)}" is the only sign of doneness for ${food.text}, and it does not show that ${chart.label} is done through.`,
         advice: `Add that it reaches ${chart.fahrenheit}°F (${chart.celsius}°C) on a food thermometer.`,
         related: [{ file: dish.page.path, span: raw.listing.passage.span(), message: 'the listing' }],
@@ -59,8 +58,8 @@ export const colorCueAlone: RecipeRule = {
 };
 
 /** Whether no temperature stands beside the color, and the food is not cooked for so long that nobody need ask. */
-function isAlone(dish: Dish, { raw, sure, bits }: RawCourse): boolean {
+function isAlone(dish: Dish, { raw, ground, sure, bits }: RawCourse): boolean {
   if (raw.safety !== 'poultry' && raw.safety !== 'ground-meat') return false;
-  if (sure && !(bits && isGround(raw))) return false;
+  if (sure && !(bits && ground)) return false;
   return !dish.doneTemperatures.some((done) => done.foods.some((food) => food.safety === raw.safety));
 }

@@ -1,5 +1,4 @@
 /** Marks a raw animal food that is cooked without a thermometer's temperature. */
-import { isGround } from '../../src/kitchen/raw-course.js';
 import type { Dish, RawCourse } from '../../src/kitchen/types.js';
 import { safeTemperature } from '../../src/larder/safety.js';
 import type { SafetyClass } from '../../src/larder/types.js';
@@ -78,7 +77,7 @@ function weigh(dish: Dish, course: RawCourse): Weight | null {
     return null;
   if (isTold(dish, course)) return null;
   if (!bits) return 'query';
-  if (raw.safety === 'poultry') return isGround(raw) ? 'note' : 'query';
+  if (raw.safety === 'poultry') return course.ground ? 'note' : 'query';
   return raw.safety === 'ground-meat' ? 'note' : null;
 }
 

@@ -7,7 +7,15 @@ import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import type { Passage } from '../manuscript/passage.js';
-import { type Stretch, saidIn, saysIn, sentenceAt } from './stretches.js';
+import {
+  lastMentionBefore,
+  mentionsWithin,
+  type Stretch,
+  saidIn,
+  saysIn,
+  sentenceAt,
+  wordAt,
+} from './stretches.js';
 import type { DoneTemperature, Mention, RawFood } from './types.js';
 import { verbAt, type Words, wordsOf } from './words.js';
 
@@ -21,6 +29,8 @@ const LEAST_PLAIN_FAHRENHEIT = new Fraction(105);
 const WORDS_AFTER = 7;
 /** How many words after a temperature may name its food: "165°F for the chicken". */
 const WORDS_TO_NAME = 4;
+/** How many words after a temperature may say that it goes on rising. */
+const WORDS_TO_RISE = 40;
 /** How many words after "heat" may name what is heated: "heat the whole milk". */
 const WORDS_TO_HEATED = 4;
 
@@ -72,18 +82,21 @@ function temperaturesIn(
   let last = 0;
   /** Where the last temperature of food stands among the items. */
   let chained = -1;
+  /** Where the last temperature of any kind stands. */
+  let other = -1;
   words.items.forEach((item, at) => {
     if (item.kind !== 'temperature') return;
+    const previous = other;
+    other = at;
     const fahrenheit = inFahrenheit(item);
     if (
       fahrenheit === null ||
       fahrenheit.gt(HOTTEST_FOOD_FAHRENHEIT) ||
       fahrenheit.lt(COOLEST_FOOD_FAHRENHEIT) ||
-      !isFoodsOwn(words, at, chained)
+      !isFoodsOwn(words, at, previous, chained)
     )
       return;
-    const position = words.at.findIndex((word) => word > at);
-    const after = position < 0 ? words.keys.length : position;
+    const after = wordAt(words, item.start);
     const sentence = sentenceAt(words, Math.max(0, after - 1));
     // In a note, only what is said of cooking counts: leftovers are warmed to a figure of their own.
     if (step === null && saysIn(words, sentence, 'reheated')) return;
@@ -102,7 +115,11 @@ function temperaturesIn(
         after: textOf(words, behind, item.end),
         baked: bakes(words, sentence),
       }),
-      rising: saysIn(words, { from: after, to: words.keys.length }, 'rising'),
+      rising: saysIn(
+        words,
+        { from: after, to: Math.min(words.keys.length, after + WORDS_TO_RISE) },
+        'rising',
+      ),
     });
     last = after;
     chained = at;
@@ -138,37 +155,25 @@ function foodsOf(
   mentions: readonly Mention[],
   meant: Naming,
 ): readonly RawFood[] {
-  const { before, after, baked } = meant;
-  const namedIn = (isThere: (mention: Mention) => boolean, eggs: boolean): RawFood[] =>
+  const namedIn = (some: readonly Mention[], eggs = false): RawFood[] =>
     foods.filter(
-      (food) =>
-        (food.safety === 'egg') === eggs &&
-        mentions.some(
-          (mention) =>
-            mention.role !== 'aside' && mention.listings.includes(food.listing) && isThere(mention),
-        ),
+      ({ safety, listing }) =>
+        (safety === 'egg') === eggs &&
+        some.some((mention) => mention.role !== 'aside' && mention.listings.includes(listing)),
     );
-  const inside =
-    ({ from, to }: Stretch) =>
-    (mention: Mention): boolean =>
-      mention.step === step && mention.start >= from && mention.end <= to;
-  const behind = namedIn(inside(after), false);
-  const sentence = namedIn(inside(before), false);
-  if (behind.length > 0) return behind;
-  const clause = namedIn(inside(meant.clause), false);
-  if (clause.length > 0) return clause;
-  if (sentence.length > 0) return sentence;
-  const eggs = namedIn((mention) => inside(before)(mention) && isHeated(mention), true);
-  if (eggs.length > 0) return eggs;
-  const inStep = namedIn((mention) => mention.step === step && mention.start < before.to, false);
-  if (inStep.length > 0) return inStep;
-  for (let earlier = step - 1; earlier >= 0; earlier--) {
-    const last = namedIn((mention) => mention.step === earlier, false);
-    if (last.length > 0) return last;
+  const inside = ({ from, to }: Stretch): Mention[] => mentionsWithin(mentions, step, from, to);
+  for (const place of [meant.after, meant.clause, meant.before]) {
+    const named = namedIn(inside(place));
+    if (named.length > 0) return named;
   }
+  const eggs = namedIn(inside(meant.before).filter(isHeated), true);
+  if (eggs.length > 0) return eggs;
+  const last = lastMentionBefore(mentions, step, meant.before.to, (mention) => namedIn([mention]).length > 0);
+  if (last !== null)
+    return namedIn(mentionsWithin(mentions, last.step, 0, last.step === step ? meant.before.to : undefined));
   const others = foods.filter((food) => food.safety !== 'egg');
   if (others.length > 0) return others;
-  return baked ? foods : namedIn(inside(before), true);
+  return meant.baked ? foods : namedIn(inside(meant.before), true);
 }
 
 /** "Cook the eggs to …", "the eggs are done at …": not those that are brushed on or stirred in. */
@@ -192,16 +197,13 @@ function inFahrenheit(temperature: Temperature): Fraction | null {
  * Whether the words around a temperature say that it is the food's: "internal", "thermometer", "until it reaches". What follows another
  * such temperature in its sentence is so too: "165°F in the thigh and 165°F in the stuffing".
  */
-function isFoodsOwn(words: Words, item: number, chained: number): boolean {
-  const position = words.at.findIndex((at) => at > item);
-  const after = position < 0 ? words.keys.length : position;
+function isFoodsOwn(words: Words, item: number, other: number, chained: number): boolean {
+  const after = wordAt(words, words.items[item]!.start);
   const sentence = words.sentence[after - 1];
   let said: 'food' | 'other' | null = null;
-  for (let at = after - 1; at >= 0 && words.sentence[at] === sentence; at--) {
-    const other = words.items.findIndex(
-      (between, index) => index >= words.at[at]! && index < item && between.kind === 'temperature',
-    );
-    if (other >= 0) {
+  const { from } = sentenceAt(words, after - 1);
+  for (let at = after - 1; at >= from; at--) {
+    if (words.at[at]! < other) {
       if (said === null && other === chained) return true;
       break;
     }

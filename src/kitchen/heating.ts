@@ -5,6 +5,7 @@ import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { does } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
 import { clauseOf } from './context.js';
+import { lastMentionBefore, mentionsWithin } from './stretches.js';
 import type { Heating, Mention, ReadStep } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -36,10 +37,12 @@ function heatingsIn(
   mentions: readonly Mention[],
 ): Heating[] {
   const found: Heating[] = [];
-  const here = mentions.filter((mention) => mention.step === step.step.index);
+  const here = mentionsWithin(mentions, step.step.index);
+  const listings = [...new Set(here.flatMap((mention) => mention.listings))];
   for (let at = 0; at < words.keys.length; at++) {
     const technique = verbAt(words, at);
-    if (technique === null || !does(technique, 'heat') || isInName(words, at, here)) continue;
+    if (technique === null || !does(technique, 'heat') || isInName(words, at, step.step.index, mentions))
+      continue;
     const durations = durationsIn(words, at);
     if (isNoOrder(words, at, durations)) continue;
     found.push({
@@ -49,21 +52,22 @@ function heatingsIn(
       end: words.words[at]!.end,
       durations,
       cued: isCued(words, at, next, durations.length > 0),
-      listings: [...new Set(here.flatMap((mention) => mention.listings))],
-      objects: objectsOf(words, at, here),
+      listings,
+      objects: objectsOf(words, at, step.step.index, mentions),
     });
   }
   return found;
 }
 
 /** "Liquid smoke", "the stew meat": a word of a food's name, behind its first. */
-function isInName(words: Words, at: number, here: readonly Mention[]): boolean {
+function isInName(words: Words, at: number, step: number, mentions: readonly Mention[]): boolean {
   const { start, end } = words.words[at]!;
-  return here.some((mention) => mention.start < start && mention.end >= end);
+  const before = lastMentionBefore(mentions, step, start, () => true);
+  return before !== null && before.step === step && before.end >= end;
 }
 
 /** What the verb at word `at` names: the foods behind it, as far as nothing but "and" and commas comes between verb and verb. */
-function objectsOf(words: Words, at: number, here: readonly Mention[]): Mention[] {
+function objectsOf(words: Words, at: number, step: number, mentions: readonly Mention[]): Mention[] {
   let to = at + 1;
   while (
     to < words.keys.length &&
@@ -76,7 +80,7 @@ function objectsOf(words: Words, at: number, here: readonly Mention[]): Mention[
     to++;
   const from = words.words[at]!.end;
   const until = words.words[to - 1]!.end;
-  return here.filter((mention) => mention.role !== 'aside' && mention.start >= from && mention.end <= until);
+  return mentionsWithin(mentions, step, from, until).filter((mention) => mention.role !== 'aside');
 }
 
 /** How many words after an order to cook may still name what is cooked. */

@@ -4,11 +4,21 @@ import type { Recipe } from '../anatomy/types.js';
 import type { Duration } from '../grammar/types.js';
 import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { foodAt } from '../larder/foods.js';
-import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
+import { isWord, speaksOf } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
-import { all, type Stretch, saidIn, saysIn, sentenceAt, wordAt } from './stretches.js';
+import {
+  mentionsIn,
+  mentionsWithin,
+  type Speech,
+  type Stretch,
+  saidIn,
+  saysIn,
+  sentenceAt,
+  speechOf,
+  wordAt,
+} from './stretches.js';
 import type { Heating, Mention, Place, RawCourse, RawFood } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -36,13 +46,18 @@ export function rawCoursesOf(
   heatings: readonly Heating[],
   rawFoods: readonly RawFood[],
 ): RawCourse[] {
-  const makesStock = rawFoods.length > 0 && namesStock(recipe.title?.text ?? '');
-  return rawFoods.map((raw) => courseOf(recipe, words, mentions, uses, heatings, rawFoods, raw, makesStock));
+  if (rawFoods.length === 0) return [];
+  const makesStock = namesStock(recipe.title?.text ?? '');
+  const speech = speechOf(words);
+  return rawFoods.map((raw) =>
+    courseOf(recipe, words, speech, mentions, uses, heatings, rawFoods, raw, makesStock),
+  );
 }
 
 function courseOf(
   recipe: Recipe,
   words: readonly Words[],
+  speech: Speech,
   mentions: readonly Mention[],
   uses: readonly (readonly Mention[])[],
   heatings: readonly Heating[],
@@ -54,33 +69,29 @@ function courseOf(
   const own = ownMentions(mentions, uses, raw, isOnly);
   const cookings = cookingsOf(words, mentions, own, heatings, raw, isOnly);
   const first = own[0]?.step ?? (isOnly ? 0 : words.length);
-  const bits = isInBits(recipe, words, own, cookings, raw);
+  const bits = isInBits(recipe, words, speech, own, cookings, raw);
   const about = (step: number, at: number) => isAbout(words[step]!, step, at, uses, rawFoods, raw);
-  // Eggs are judged by their own temperature alone, and most recipes with eggs are bakes.
-  const judged = raw.safety === 'egg' ? [] : words;
   const signs = (is: 'color-cue' | 'degree-word' | 'opaque-cue' | 'falls-apart' | 'whole-step') =>
-    judged.flatMap((step, index) =>
-      index < first
-        ? []
-        : saidIn(step, all(step), is)
-            .filter((said) => about(index, said.at))
-            .map((said) => ({ said, place: placeOf(step, index, said.at, said.length) })),
-    );
+    // Eggs are judged by their own temperature alone, and most recipes with eggs are bakes.
+    (raw.safety === 'egg' ? [] : speech(is))
+      .filter((said) => said.step >= first && about(said.step, said.at))
+      .map((said) => ({ said, place: placeOf(words[said.step]!, said.step, said.at, said.length) }));
   const [degree] = signs('degree-word');
   return {
     raw,
+    ground: isGround(raw),
     cookings,
-    cooked: cookings.length > 0 ? null : saidCooked(words, own),
+    cooked: cookings.length > 0 ? null : saidCooked(words, speech, own),
     bits,
     sure:
       makesStock ||
       signs('falls-apart').length > 0 ||
       signs('whole-step').some(({ place }) => cookings.some((cooking) => cooking.step === place.step)) ||
-      isLong(words, cookings, raw, bits),
+      isLong(words, speech, cookings, raw, bits),
     shown: (raw.safety === 'fish' || raw.safety === 'shellfish') && signs('opaque-cue').length > 0,
     color: signs('color-cue')[0]?.place ?? null,
     degree: degree === undefined ? null : { ...degree.place, fahrenheit: Number(degree.said.means) },
-    rest: restOf(words, cookings, first),
+    rest: restOf(words, speech, cookings, first),
   };
 }
 
@@ -102,7 +113,7 @@ function ownMentions(
 }
 
 /** "While the chicken is cooking", "once it is fried": what says that it is cooked where no order does. */
-function saidCooked(words: readonly Words[], own: readonly Mention[]): Mention | null {
+function saidCooked(words: readonly Words[], speech: Speech, own: readonly Mention[]): Mention | null {
   for (const mention of own) {
     const step = words[mention.step]!;
     const { from, to } = sentenceOf(step, mention.start);
@@ -111,14 +122,10 @@ function saidCooked(words: readonly Words[], own: readonly Mention[]): Mention |
       if (match !== null && match.form !== 'base' && does(match.technique, 'heat')) return mention;
     }
   }
-  return putInHeat(words, own);
-}
-
-/** "Put the dish in the oven": the last mention before that. */
-function putInHeat(words: readonly Words[], own: readonly Mention[]): Mention | null {
+  // "Put the dish in the oven": the last mention before that.
   const first = own[0]?.step ?? words.length;
-  const step = words.findIndex((each, index) => index >= first && saysIn(each, all(each), 'heat-place'));
-  return own.findLast((mention) => mention.step <= step) ?? null;
+  const place = speech('heat-place').find(({ step }) => step >= first);
+  return place === undefined ? null : (own.findLast((mention) => mention.step <= place.step) ?? null);
 }
 
 /** "Chicken Stock", "Beef Bone Broth": what is strained off is boiled for as long as it takes. */
@@ -153,7 +160,7 @@ function cookingsOf(
     const step = words[heating.step]!;
     const sentence = sentenceOf(step, heating.start);
     if (heating.step === first.step && sentence.from < opening.from) return false;
-    if (names(step, sentence, heating.step, own)) return true;
+    if (mentionsIn(step, sentence, heating.step, own).length > 0) return true;
     if (isInOtherPot(step, sentence, heating.step, mentions)) return false;
     return heating.objects.every(
       (mention) => mention.role === 'made' || mention.listings.includes(raw.listing),
@@ -165,13 +172,8 @@ function cookingsOf(
 function isInOtherPot(words: Words, sentence: Stretch, step: number, mentions: readonly Mention[]): boolean {
   const { start } = words.words[sentence.from]!;
   const pot = newPot(words, sentence);
-  return mentions.some(
-    (mention) =>
-      mention.step === step &&
-      mention.role === 'use' &&
-      mention.listings.length > 0 &&
-      mention.start >= start &&
-      mention.end <= pot,
+  return mentionsWithin(mentions, step, start, pot).some(
+    (mention) => mention.role === 'use' && mention.listings.length > 0,
   );
 }
 
@@ -194,7 +196,13 @@ function newPot(words: Words, { from, to }: Stretch): number {
 const WORDS_BEFORE_VESSEL = 4;
 
 /** Whether it boils, braises, stews, bakes or cooks under pressure so long that it is beyond doubt. */
-function isLong(words: readonly Words[], cookings: readonly Heating[], raw: RawFood, bits: boolean): boolean {
+function isLong(
+  words: readonly Words[],
+  speech: Speech,
+  cookings: readonly Heating[],
+  raw: RawFood,
+  bits: boolean,
+): boolean {
   const total = (end: 'least' | 'most', isCounted: (cooking: Heating) => boolean): Fraction => {
     const durations = new Set(cookings.filter(isCounted).flatMap((cooking) => timesOf(words, cooking)));
     return [...durations].reduce((sum, duration) => sum.add(secondsOf(duration, end)), new Fraction(0));
@@ -203,7 +211,8 @@ function isLong(words: readonly Words[], cookings: readonly Heating[], raw: RawF
   const isWet = (cooking: Heating): boolean => !isDry(cooking);
   // "45 to 60 minutes" is an hour to who simmers a bird for it.
   if (total('most', isWet).gte(LONG_SECONDS)) return true;
-  const pressed = total('least', ({ step }) => saysIn(words[step]!, all(words[step]!), 'under-pressure'));
+  const closed = new Set(speech('under-pressure').map(({ step }) => step));
+  const pressed = total('least', ({ step }) => closed.has(step));
   if (pressed.gte(LONG_SECONDS_UNDER_PRESSURE)) return true;
   const wet = total('least', isWet);
   const dry = total('least', isDry);
@@ -242,16 +251,17 @@ function secondsOf({ seconds, unit }: Duration, end: 'least' | 'most'): Fraction
 function isInBits(
   recipe: Recipe,
   words: readonly Words[],
+  speech: Speech,
   own: readonly Mention[],
   cookings: readonly Heating[],
   raw: RawFood,
 ): boolean {
   const listed = raw.listing.passage.text;
   if (isGround(raw)) {
-    if (speaksOf(listed, 'crumbled') || words.some((step) => saysIn(step, all(step), 'crumbled')))
-      return true;
+    const isOrder = ({ step, at }: { step: number; at: number }) => verbAt(words[step]!, at) !== null;
+    if (speaksOf(listed, 'crumbled') || speech('crumbled').length > 0) return true;
     const isFormed = speaksOf(listed, 'formed') || speaksOf(recipe.title?.text ?? '', 'formed');
-    return !isFormed && !words.some(isForming);
+    return !isFormed && speech('formed').length === 0 && !speech('forming').some(isOrder);
   }
   if (raw.safety === 'fish' || raw.safety === 'egg') return false;
   const small = raw.safety === 'whole-cut' ? 'small-piece' : 'bite-size';
@@ -279,14 +289,6 @@ function isCalled(words: Words, mention: Mention, is: 'small-piece' | 'bite-size
 /** How many words from a name may still say how small it is. */
 const WORDS_BESIDE = 4;
 
-/** Whether a step speaks of patties, meatballs, a loaf, or shapes something. */
-function isForming(words: Words): boolean {
-  return words.keys.some((key, at) => {
-    if (phraseAt(words.keys, at, 'formed') !== null) return true;
-    return isWord(key, 'forming') && verbAt(words, at) !== null;
-  });
-}
-
 /** Whether an order before this place cooks the food. */
 export function isCookedBefore(
   { cookings }: Pick<RawCourse, 'cookings'>,
@@ -299,7 +301,7 @@ export function isCookedBefore(
 }
 
 /** Meat or poultry that is ground: by its kind, or because the line calls it so. Venison and rabbit share the figure and are whole. */
-export function isGround({ food, listing }: RawFood): boolean {
+function isGround({ food, listing }: RawFood): boolean {
   return isAnyOf(food, GROUND) || speaksOf(listing.passage.text, 'ground-state');
 }
 
@@ -316,43 +318,38 @@ function isAbout(
   raw: RawFood,
 ): boolean {
   const sentence = sentenceAt(words, at);
-  const named = (isThere: (mention: Mention) => boolean): RawFood[] =>
-    rawFoods.filter((food) => uses[food.listing.index]!.some(isThere));
-  const inSentence = rawFoods.filter((food) => names(words, sentence, step, uses[food.listing.index]!));
+  const inSentence = rawFoods.filter(
+    (food) => mentionsIn(words, sentence, step, uses[food.listing.index]!).length > 0,
+  );
   if (inSentence.length > 0) return inSentence.includes(raw);
   for (let earlier = step; earlier >= 0; earlier--) {
-    const last = named((mention) => mention.step === earlier);
+    const last = rawFoods.filter((food) => mentionsWithin(uses[food.listing.index]!, earlier).length > 0);
     if (last.length > 0) return last.includes(raw);
   }
   return true;
 }
 
 /** What is said of waiting after the last order to cook, and for how long where that is said. */
-function restOf(words: readonly Words[], cookings: readonly Heating[], first: number): RawCourse['rest'] {
-  const last = cookings.at(-1);
+function restOf(
+  words: readonly Words[],
+  speech: Speech,
+  cookings: readonly Heating[],
+  first: number,
+): RawCourse['rest'] {
+  const last = cookings.at(-1) ?? { step: first, start: 0 };
   let found: RawCourse['rest'] = false;
-  words.forEach((step, index) => {
-    if (index < first || (last !== undefined && index < last.step)) return;
-    for (const said of saidIn(step, all(step), 'resting')) {
-      // "The rest of the onions" waits for nothing.
-      if (step.keys[said.at + said.length] === 'of') continue;
-      if (last !== undefined && index === last.step && step.words[said.at]!.start < last.start) continue;
-      const { from, to } = sentenceAt(step, said.at);
-      const items = step.items.slice(step.at[from], step.at[to] ?? step.items.length);
-      const time = items.filter((item): item is Duration => item.kind === 'duration').at(-1);
-      if (found === false || (found === true && time !== undefined))
-        found = time === undefined ? true : { ...time, step: index };
-    }
-  });
+  for (const { step, at, length } of speech('resting')) {
+    const here = words[step]!;
+    if (step < last.step || (step === last.step && here.words[at]!.start < last.start)) continue;
+    // "The rest of the onions" waits for nothing.
+    if (here.keys[at + length] === 'of') continue;
+    const { from, to } = sentenceAt(here, at);
+    const items = here.items.slice(here.at[from], here.at[to] ?? here.items.length);
+    const time = items.findLast((item): item is Duration => item.kind === 'duration');
+    if (time !== undefined) return { ...time, step };
+    found = true;
+  }
   return found;
-}
-
-/** Whether a stretch of a step names one of these mentions. */
-export function names(words: Words, { from, to }: Stretch, step: number, own: readonly Mention[]): boolean {
-  if (to <= from) return false;
-  const start = words.words[from]!.start;
-  const end = words.words[to - 1]!.end;
-  return own.some((mention) => mention.step === step && mention.start >= start && mention.end <= end);
 }
 
 function sentenceOf(words: Words, offset: number): Stretch {

@@ -5,9 +5,20 @@ import { isWord, phraseAt, speaksOf } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
-import { isCookedBefore, isGround, names, placeOf } from './raw-course.js';
+import { isCookedBefore, placeOf } from './raw-course.js';
 import { marinadesReused } from './raw-marinade.js';
-import { all, type Stretch, saidIn, saysIn, sentenceAt, sentencesOf, wordAt } from './stretches.js';
+import {
+  all,
+  lastMentionBefore,
+  mentionsIn,
+  mentionsWithin,
+  type Stretch,
+  saidIn,
+  saysIn,
+  sentenceAt,
+  sentencesOf,
+  wordAt,
+} from './stretches.js';
 import type { Mention, RawCourse, RawFood, RawHandling } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -63,7 +74,7 @@ function touchesOf(
       const isOwn = mention.listings.includes(raw.listing);
       isNamed ||= isOwn;
       // Patties and the mixture for them are the ground meat by another name.
-      const isMadeOfIt = isNamed && isGround(raw) && mention.role === 'made';
+      const isMadeOfIt = isNamed && course.ground && mention.role === 'made';
       if ((!isOwn && !isMadeOfIt) || mention.role === 'aside' || steps.has(mention.step)) continue;
       if (isCookedBefore(course, mention)) continue;
       const verb = mention.verb === null ? null : phraseAt([fold(mention.verb)], 0, 'handled');
@@ -87,7 +98,8 @@ function isByHand(words: Words, mention: Mention): boolean {
 /** "Pat the chicken dry, and rub it with salt": the hands' work comes later in the sentence. */
 function isRubbed(words: Words, mention: Mention): boolean {
   const at = wordAt(words, mention.start);
-  for (let next = at + 1; next < sentenceAt(words, at).to; next++) {
+  const { to } = sentenceAt(words, at);
+  for (let next = at + 1; next < to; next++) {
     const verb = verbAt(words, next);
     const isHands = verb !== null && phraseAt([fold(verb.name)], 0, 'handled')?.means === 'hands';
     if (isHands && (words.keys[next + 1] === 'it' || words.keys[next + 1] === 'them')) return true;
@@ -124,8 +136,9 @@ function rinsingsOf(
         found.push({ passage: recipe.steps[index]!.passage, start, end, food: course.raw });
         break;
       }
-      if (saysIn(step, sentence, 'cured-state'))
-        for (const each of rinsed) if (isIn(step, index, all(step), mentions, each)) salted.add(each);
+      if (!saysIn(step, sentence, 'cured-state')) continue;
+      for (const each of rinsed)
+        if (!salted.has(each) && isIn(step, index, all(step), mentions, each)) salted.add(each);
     }
   });
   return found;
@@ -180,27 +193,18 @@ function isRinsed(
   mentions: readonly Mention[],
   raw: RawFood,
 ): boolean {
-  const there = mentions.filter(
-    (mention) => mention.step === step && mention.role !== 'aside' && !isAnyOf(mention.food, WATER),
-  );
-  const start = words.words[sentence.from]!.start;
-  const end = words.words[sentence.to - 1]!.end;
+  const isFood = (mention: Mention): boolean => mention.role !== 'aside' && !isAnyOf(mention.food, WATER);
   const verb = words.words[at]!;
-  const behind = there.find((mention) => mention.start > verb.start && mention.end <= end);
+  const { end } = words.words[sentence.to - 1]!;
+  const behind = mentionsWithin(mentions, step, verb.end, end).find(isFood);
   const reach = behind === undefined ? sentence.to : wordAt(words, behind.start);
   for (let next = at + 1; next < reach; next++) {
     const isOther = isWord(words.keys[next], 'by-hand') || isThing(words, next);
     if (isOther) return false;
   }
-  if (behind !== undefined) return behind.listings.includes(raw.listing);
-  const before = there.filter((mention) => mention.end <= verb.start && mention.start >= start).at(-1);
-  const last = before ?? there.filter((mention) => mention.end <= start).at(-1);
-  if (last !== undefined) return last.listings.includes(raw.listing);
-  // "Rinse and pat dry." as a step of its own, when only one thing has been named.
-  const earlier = mentions.filter((mention) => mention.step < step && mention.role === 'use').at(-1);
-  return (
-    step > 0 && earlier !== undefined && earlier.step === step - 1 && earlier.listings.includes(raw.listing)
-  );
+  const meant = behind ?? lastMentionBefore(mentions, step, verb.start, isFood);
+  // "Rinse and pat dry." may be a step of its own, about what the step before has named.
+  return meant !== null && meant.step >= step - 1 && meant.listings.includes(raw.listing);
 }
 
 /** A vessel that is washed: "the board", "your knife"; not one that stands by ("in a colander", "in the sink"). */
@@ -265,19 +269,18 @@ function isWashed({ step, at, sentence }: WordPlace): boolean {
   return isWord(step.keys[at + 1], 'washed');
 }
 
-/** Whether a sentence names the food, or, of ground meat, what it has been made into. */
+/** Whether a stretch names the food, or, of ground meat, what it has been made into. */
 function isIn(
   words: Words,
   step: number,
-  sentence: Stretch,
+  stretch: Stretch,
   mentions: readonly Mention[],
-  { raw }: RawCourse,
+  { raw, ground }: RawCourse,
 ): boolean {
-  const own = mentions.filter(
+  return mentionsIn(words, stretch, step, mentions).some(
     ({ role, listings }) =>
-      role !== 'aside' && (listings.includes(raw.listing) || (role === 'made' && isGround(raw))),
+      role !== 'aside' && (listings.includes(raw.listing) || (ground && role === 'made')),
   );
-  return names(words, sentence, step, own);
 }
 
 /** The surface ("board" of "cutting board") that a word names; null where it names none. */

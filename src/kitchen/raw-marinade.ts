@@ -2,8 +2,16 @@
 import { isWord, type PhraseMatch, phraseAt } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
-import { isCookedBefore, names, placeOf } from './raw-course.js';
-import { type Said, type Stretch, saidIn, saysIn, sentencesOf } from './stretches.js';
+import { isCookedBefore, placeOf } from './raw-course.js';
+import {
+  lastMentionBefore,
+  mentionsIn,
+  type Said,
+  type Stretch,
+  saidIn,
+  saysIn,
+  sentencesOf,
+} from './stretches.js';
 import type { Mention, RawCourse, RawHandling } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -25,39 +33,23 @@ export function marinadesReused(
   const found: RawHandling['marinades'][number][] = [];
   const state: State = { held: null, safe: false };
   words.forEach((step, index) => {
-    const sentences = sentencesOf(step);
-    sentences.forEach((sentence, number) => {
-      const course = courses.find(({ raw }) =>
-        names(
-          step,
-          sentence,
-          index,
-          mentions.filter((mention) => mention.listings.includes(raw.listing)),
-        ),
-      );
+    for (const sentence of sentencesOf(step)) {
+      const there = mentionsIn(step, sentence, index, mentions);
+      const course = courses.find(({ raw }) => there.some(({ listings }) => listings.includes(raw.listing)));
       const said = saidIn(step, sentence, 'marinade');
-      if (state.held !== null) {
-        const here = {
-          words: step,
-          index,
-          sentence,
-          end: sentences.at(-1)!.to,
-          next: words[index + 1] ?? null,
-        };
-        const use = state.safe ? null : useOf(here, said, state.held);
-        if (use !== null)
-          found.push({ ...placeOf(step, index, use.at, 1), food: state.held.raw, served: use.served });
-        const hasBoiled = said.length > 0 && saysIn(step, sentence, 'boiling');
-        if (use !== null || hasBoiled) state.safe = true;
-        return;
+      if (state.held === null) {
+        const isMarinated = said.length > 0 || sentenceMarinates(step, sentence);
+        if (said.length > 0 && keepsApart(step, sentence)) state.safe = true;
+        if (isMarinated && !isOnlyMade(step, sentence, course))
+          state.held = course ?? heldBefore(words, mentions, courses, index, sentence) ?? null;
+        continue;
       }
-      const isMarinated = sentenceMarinates(step, sentence) || said.length > 0;
-      if (isMarinated && said.length > 0 && keepsApart(step, sentence)) state.safe = true;
-      const last =
-        course ??
-        (number > 0 || index > 0 ? heldBefore(words, mentions, courses, index, sentence) : undefined);
-      if (isMarinated && last !== undefined && !isOnlyMade(step, sentence, course)) state.held = last;
-    });
+      if (state.safe || said.length === 0) continue;
+      const use = useOf({ words: step, index, sentence, next: words[index + 1] ?? null }, said, state.held);
+      if (use !== null)
+        found.push({ ...placeOf(step, index, use.at, 1), food: state.held.raw, served: use.served });
+      state.safe = use !== null || saysIn(step, sentence, 'boiling');
+    }
   });
   return found;
 }
@@ -85,11 +77,12 @@ function heldBefore(
   step: number,
   sentence: Stretch,
 ): RawCourse | undefined {
-  const start = words[step]!.words[sentence.from]!.start;
-  const last = mentions
-    .filter((mention) => mention.step < step || (mention.step === step && mention.start < start))
-    .findLast((mention) => courses.some(({ raw }) => mention.listings.includes(raw.listing)));
-  return last === undefined ? undefined : courses.find(({ raw }) => last.listings.includes(raw.listing));
+  const { start } = words[step]!.words[sentence.from]!;
+  const holds = ({ raw }: RawCourse, mention: Mention): boolean => mention.listings.includes(raw.listing);
+  const last = lastMentionBefore(mentions, step, start, (mention) =>
+    courses.some((course) => holds(course, mention)),
+  );
+  return last === null ? undefined : courses.find((course) => holds(course, last));
 }
 
 /** "Reserve half of the marinade", "set ¼ cup aside". */
@@ -107,14 +100,12 @@ interface Here {
   readonly words: Words;
   readonly index: number;
   readonly sentence: Stretch;
-  /** The number of the word that ends the step. */
-  readonly end: number;
   readonly next: Words | null;
 }
 
 /** Where a sentence puts the marinade on food that has been cooked: the word for it, and whether the food is then eaten as it is. */
 function useOf(
-  { words, index, sentence, end, next }: Here,
+  { words, index, sentence, next }: Here,
   said: readonly Said[],
   held: RawCourse,
 ): { at: number; served: boolean } | null {
@@ -126,8 +117,7 @@ function useOf(
     if (put === null) continue;
     const isServed = put.means === 'serving' || serves(words, { from: at, to: sentence.to });
     // What is poured over and then cooked has boiled with the food; to baste goes on to the end.
-    const isCooked =
-      cooksIn(words, at, end) || (!isServed && next !== null && cooksIn(next, 0, next.keys.length));
+    const isCooked = cooksIn(words, at) || (!isServed && next !== null && cooksIn(next, 0));
     if (put.means === 'basting' || !isCooked) return { at, served: isServed };
   }
   return null;
@@ -155,11 +145,13 @@ function lastBasting(words: Words, sentence: Stretch, at: number): PhraseMatch |
   return null;
 }
 
-/** Whether an order to cook stands among these words. */
-function cooksIn(words: Words, from: number, to: number): boolean {
-  for (let at = from; at < to; at++) {
+/** Whether an order to cook follows word `from`, as far as a step that a cook can follow goes on. */
+function cooksIn(words: Words, from: number): boolean {
+  for (let at = from; at < Math.min(words.keys.length, from + FURTHEST_ORDER); at++) {
     const verb = verbAt(words, at);
     if (verb !== null && does(verb, 'heat')) return true;
   }
   return false;
 }
+
+const FURTHEST_ORDER = 150;

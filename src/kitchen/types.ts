@@ -105,6 +105,8 @@ export interface PassagePlace {
 /** Where one raw food goes from the list through the steps. */
 export interface RawCourse {
   readonly raw: RawFood;
+  /** Ground meat or poultry, and sausage. */
+  readonly ground: boolean;
   /** The orders that cook it, in order. */
   readonly cookings: readonly Heating[];
   /** Where no order cooks it, the mention that says it is cooked all the same: "once the chicken is cooked". */
