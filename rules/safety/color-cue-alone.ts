@@ -14,6 +14,8 @@ export const colorCueAlone: RecipeRule = {
     'USDA FSIS and foodsafety.gov, Safe Minimum Internal Temperature chart',
     'Partnership for Food Safety Education, Safe Recipe Style Guide, 2019',
   ],
+  beyond:
+    'Whole cuts, fish and shellfish, of which the chart accepts the look or another figure; browned crusts, which safe-temperature-absent asks about; pots that simmer for an hour or more.',
   examples: [
     {
       title: 'a chicken whose juices run clear',

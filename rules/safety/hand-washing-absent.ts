@@ -10,6 +10,8 @@ export const handWashingAbsent: RecipeRule = {
   summary: 'Raw meat, poultry or fish is worked with the hands, and the recipe never has them washed.',
   why: 'What clings to the hands goes to the salt cellar, the tap and the salad. Local codes and licensed practice come first.',
   sources: ['Partnership for Food Safety Education, Safe Recipe Style Guide, 2019'],
+  beyond:
+    'Cutting, seasoning and breading with tools, unless the house style asks for the full wording; eggs and shellfish by default; whether the hands were washed well.',
   examples: [
     {
       title: 'meatballs that are shaped by hand',

@@ -12,6 +12,8 @@ export const marinadeReused: RecipeRule = {
     'Partnership for Food Safety Education, Safe Recipe Style Guide, 2019',
     'USDA FSIS, Barbecue and Food Safety: a used marinade is boiled before it is used again (from memory)',
   ],
+  beyond:
+    'A sauce that is not called a marinade; a brine; whether a boil was long enough; a marinade that is used on before the food is cooked.',
   examples: [
     {
       title: 'a marinade that is brushed on at the grill',

@@ -12,6 +12,8 @@ export const rawPoultryRinsed: RecipeRule = {
     'Partnership for Food Safety Education, Safe Recipe Style Guide, 2019',
     'USDA FSIS, Washing Food: Does it Promote Food Safety? (from memory)',
   ],
+  beyond:
+    'Fish, shellfish and organs, rinsed by custom; meat that comes out of brine or salt; washing in vinegar or lemon that is not called washing.',
   examples: [
     {
       title: 'a chicken under the tap',

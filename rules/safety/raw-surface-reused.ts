@@ -9,6 +9,8 @@ export const rawSurfaceReused: RecipeRule = {
   summary: 'A plate, board or tool that held raw meat, poultry or fish then holds food that is ready to eat.',
   why: 'What dripped from the raw food gets on the cooked, which is heated no more. Local codes and licensed practice come first.',
   sources: ['Partnership for Food Safety Education, Safe Recipe Style Guide, 2019'],
+  beyond:
+    'Surfaces that the method does not name; pans and pots, which are heated again; vegetables that are cut on the same board and cooked.',
   examples: [
     {
       title: 'cooked chicken that goes back on its plate',

@@ -17,6 +17,8 @@ export const restAbsent: RecipeRule = {
     'USDA FSIS and foodsafety.gov, Safe Minimum Internal Temperature chart',
     'USDA FSIS, Compliance Guidelines, Appendix A (from memory): from 158°F on no rest is needed',
   ],
+  beyond:
+    'A rest whose time is not said; meat whose temperature is not said, about which safe-temperature-absent asks; cuts cooked to 158°F and beyond.',
   examples: [
     {
       title: 'chops that are served at once',
