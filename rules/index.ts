@@ -29,6 +29,12 @@ import { spoonSystemMixed } from './measures/spoon-system-mixed.js';
 import { unitAbsent } from './measures/unit-absent.js';
 import { unitUnclear } from './measures/unit-unclear.js';
 import type { Rule } from './rule.js';
+import { colorCueAlone } from './safety/color-cue-alone.js';
+import { handWashingAbsent } from './safety/hand-washing-absent.js';
+import { marinadeReused } from './safety/marinade-reused.js';
+import { rawPoultryRinsed } from './safety/raw-poultry-rinsed.js';
+import { rawSurfaceReused } from './safety/raw-surface-reused.js';
+import { restAbsent } from './safety/rest-absent.js';
 import { safeTemperatureAbsent } from './safety/safe-temperature-absent.js';
 import { safeTemperatureLow } from './safety/safe-temperature-low.js';
 import { equipmentUnnamed } from './structure/equipment-unnamed.js';
@@ -85,6 +91,12 @@ export const rules: readonly Rule[] = [
   spoonSystemMixed,
   unitAbsent,
   unitUnclear,
+  colorCueAlone,
+  handWashingAbsent,
+  marinadeReused,
+  rawPoultryRinsed,
+  rawSurfaceReused,
+  restAbsent,
   safeTemperatureAbsent,
   safeTemperatureLow,
   equipmentUnnamed,

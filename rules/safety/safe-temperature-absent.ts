@@ -1,12 +1,18 @@
 /** Marks a raw animal food that is cooked without a thermometer's temperature. */
-import { heatingsFor, isCutSmall, isLongCooked, isShownDone } from '../../src/kitchen/doneness.js';
-import type { Dish, RawFood } from '../../src/kitchen/types.js';
+import type { Dish, RawCourse } from '../../src/kitchen/types.js';
 import { safeTemperature } from '../../src/larder/safety.js';
 import type { SafetyClass } from '../../src/larder/types.js';
-import type { Finding, RecipeRule } from '../rule.js';
+import type { Finding, RecipeRule, Weight } from '../rule.js';
 
-/** Eggs set and shellfish open where the cook can see it; most ham is sold cooked. */
-const JUDGED: ReadonlySet<SafetyClass> = new Set(['poultry', 'ground-meat', 'whole-cut', 'fish', 'offal']);
+/** Eggs set and shellfish open where the cook can see it; ham that was cooked is eaten as it is. */
+const JUDGED: ReadonlySet<SafetyClass> = new Set([
+  'poultry',
+  'ground-meat',
+  'whole-cut',
+  'fish',
+  'ham',
+  'offal',
+]);
 
 export const safeTemperatureAbsent: RecipeRule = {
   scope: 'recipe',
@@ -26,8 +32,8 @@ export const safeTemperatureAbsent: RecipeRule = {
       marks: ['chicken'],
     },
     {
-      title: 'burgers by their color',
-      text: '# Burgers\n\nServes 4\n\n- 1 pound ground beef\n- 1 tablespoon oil\n\n1. Shape the beef into patties.\n2. Fry them in the oil until no longer pink, 8 minutes.\n',
+      title: 'burgers by their crust',
+      text: '# Burgers\n\nServes 4\n\n- 1 pound ground beef\n- 1 tablespoon oil\n\n1. Shape the beef into patties, and wash your hands.\n2. Fry them in the oil until brown and crusty, 8 minutes.\n',
       marks: ['beef'],
     },
     {
@@ -47,34 +53,48 @@ export const safeTemperatureAbsent: RecipeRule = {
     },
   ],
   *look(dish) {
-    const seen = new Set<SafetyClass>();
-    for (const raw of dish.rawFoods) {
-      if (!JUDGED.has(raw.safety) || seen.has(raw.safety) || isTold(dish, raw)) continue;
-      if (
-        heatingsFor(dish, raw).length === 0 ||
-        isLongCooked(dish, raw) ||
-        isShownDone(dish, raw) ||
-        isCutSmall(dish, raw)
-      )
-        continue;
-      seen.add(raw.safety);
-      yield findingOf(dish, raw);
+    const found = new Map<SafetyClass, { course: RawCourse; weight: Weight }>();
+    for (const course of dish.courses) {
+      const weight = weigh(dish, course);
+      const { safety } = course.raw;
+      if (weight !== null && (found.get(safety)?.weight ?? 'note') === 'note') {
+        if (weight === 'query' || !found.has(safety)) found.set(safety, { course, weight });
+      }
     }
+    for (const { course, weight } of found.values()) yield findingOf(dish, course, weight);
   },
 };
 
-/** Whether some temperature of the method can be about this food. */
-function isTold(dish: Dish, raw: RawFood): boolean {
-  return dish.doneTemperatures.some(
-    (done) => done.foods.some((food) => food.safety === raw.safety) || done.foods.length === 0,
-  );
+/** A thermometer finds no place in crumbs of ground meat, so that the temperature is advice there; null where nothing is amiss. */
+function weigh(dish: Dish, course: RawCourse): Weight | null {
+  const { raw, bits } = course;
+  if (
+    !JUDGED.has(raw.safety) ||
+    (course.cookings.length === 0 && course.cooked === null) ||
+    course.sure ||
+    course.shown
+  )
+    return null;
+  if (isTold(dish, course)) return null;
+  if (!bits) return 'query';
+  if (raw.safety === 'poultry') return course.ground ? 'note' : 'query';
+  return raw.safety === 'ground-meat' ? 'note' : null;
 }
 
-function findingOf(dish: Dish, raw: RawFood): Finding {
+/** Whether a temperature of the text can be about this food, or another rule asks about its color or its "medium-rare". */
+function isTold(dish: Dish, { raw, color, degree }: RawCourse): boolean {
+  const byTemperature = dish.doneTemperatures.some((done) =>
+    done.foods.some((food) => food.safety === raw.safety),
+  );
+  const byColor = color !== null && (raw.safety === 'poultry' || raw.safety === 'ground-meat');
+  return byTemperature || byColor || degree !== null;
+}
+
+function findingOf(dish: Dish, { raw, cookings, cooked }: RawCourse, weight: Weight): Finding {
   const chart = safeTemperature(raw.safety);
-  const steps = new Set(heatingsFor(dish, raw).map((heating) => heating.step));
+  const steps = new Set(cookings.map((cooking) => cooking.step));
   const mentions = dish.uses[raw.listing.index]!.filter((mention) => !mention.group);
-  const mention = mentions.find((each) => steps.has(each.step)) ?? mentions[0];
+  const mention = mentions.find((each) => steps.has(each.step)) ?? cooked ?? mentions[0];
   const food = raw.listing.line.foods[0]!;
   const rest = chart.restMinutes > 0 ? ` and rests ${chart.restMinutes} minutes` : '';
   return {
@@ -83,6 +103,7 @@ function findingOf(dish: Dish, raw: RawFood): Finding {
         ? raw.listing.passage.span(food.start, food.end)
         : dish.recipe.steps[mention.step]!.passage.span(mention.start, mention.end),
     subject: food.name,
+    weight,
     message: `The method cooks ${food.text} and gives no temperature on a food thermometer.`,
     advice: `Add that it reaches ${chart.fahrenheit}°F (${chart.celsius}°C)${rest}.`,
     related: [{ file: dish.page.path, span: raw.listing.passage.span(), message: 'the listing' }],

@@ -5,9 +5,12 @@ import type { Item } from '../grammar/types.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page } from '../manuscript/types.js';
 import { accountsOf } from './accounts.js';
+import { doneTemperaturesOf } from './done-temperatures.js';
 import { heatingsOf } from './heating.js';
 import { mentionsOf } from './mentions.js';
-import { doneTemperaturesOf, rawFoodsOf } from './safety.js';
+import { rawCoursesOf } from './raw-course.js';
+import { rawHandlingOf } from './raw-handling.js';
+import { leftoversOf, rawFoodsOf } from './safety.js';
 import type { Dish, ReadPart } from './types.js';
 import { type Words, wordsOf } from './words.js';
 
@@ -20,10 +23,12 @@ export function readDish(page: Page, recipe: Recipe): Dish {
     words: words[index]!,
   }));
   const mentions = mentionsOf(recipe, steps, words);
-  const rawFoods = rawFoodsOf(recipe);
+  const rawFoods = rawFoodsOf(recipe, mentions);
   const uses = recipe.listings.map((listing) =>
     mentions.filter((mention) => mention.role !== 'aside' && mention.listings.includes(listing)),
   );
+  const heatings = heatingsOf(steps, words, mentions);
+  const courses = rawCoursesOf(recipe, words, mentions, uses, heatings, rawFoods);
   return {
     page,
     recipe,
@@ -31,10 +36,12 @@ export function readDish(page: Page, recipe: Recipe): Dish {
     mentions,
     uses,
     accounts: accountsOf(recipe, steps, uses),
-    heatings: heatingsOf(steps, words, mentions),
+    heatings,
     parts: partsOf(recipe, words),
     rawFoods,
-    doneTemperatures: doneTemperaturesOf(words, mentions, rawFoods),
+    doneTemperatures: doneTemperaturesOf(recipe, words, mentions, [...rawFoods, ...leftoversOf(recipe)]),
+    courses,
+    handling: rawHandlingOf(recipe, words, mentions, courses),
   };
 }
 

@@ -3,7 +3,9 @@
 import type { Duration, Item } from '../grammar/types.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { does } from '../larder/techniques.js';
+import { vesselAt } from '../larder/vessels.js';
 import { clauseOf } from './context.js';
+import { lastMentionBefore, mentionsWithin } from './stretches.js';
 import type { Heating, Mention, ReadStep } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -35,9 +37,12 @@ function heatingsIn(
   mentions: readonly Mention[],
 ): Heating[] {
   const found: Heating[] = [];
+  const here = mentionsWithin(mentions, step.step.index);
+  const listings = [...new Set(here.flatMap((mention) => mention.listings))];
   for (let at = 0; at < words.keys.length; at++) {
     const technique = verbAt(words, at);
-    if (technique === null || !does(technique, 'heat')) continue;
+    if (technique === null || !does(technique, 'heat') || isInName(words, at, step.step.index, mentions))
+      continue;
     const durations = durationsIn(words, at);
     if (isNoOrder(words, at, durations)) continue;
     found.push({
@@ -46,25 +51,50 @@ function heatingsIn(
       start: words.words[at]!.start,
       end: words.words[at]!.end,
       durations,
-      cued: isCued(words, at, next),
-      listings: [
-        ...new Set(
-          mentions
-            .filter((mention) => mention.step === step.step.index)
-            .flatMap((mention) => mention.listings),
-        ),
-      ],
+      cued: isCued(words, at, next, durations.length > 0),
+      listings,
+      objects: objectsOf(words, at, step.step.index, mentions),
     });
   }
   return found;
 }
 
+/** "Liquid smoke", "the stew meat": a word of a food's name, behind its first. */
+function isInName(words: Words, at: number, step: number, mentions: readonly Mention[]): boolean {
+  const { start, end } = words.words[at]!;
+  const before = lastMentionBefore(mentions, step, start, () => true);
+  return before !== null && before.step === step && before.end >= end;
+}
+
+/** What the verb at word `at` names: the foods behind it, as far as nothing but "and" and commas comes between verb and verb. */
+function objectsOf(words: Words, at: number, step: number, mentions: readonly Mention[]): Mention[] {
+  let to = at + 1;
+  while (
+    to < words.keys.length &&
+    to < at + FURTHEST_OBJECT &&
+    words.sentence[to] === words.sentence[at] &&
+    !isWord(words.keys[to], 'preposition') &&
+    phraseAt(words.keys, to, 'until') === null &&
+    verbAt(words, to) === null
+  )
+    to++;
+  const from = words.words[at]!.end;
+  const until = words.words[to - 1]!.end;
+  return mentionsWithin(mentions, step, from, until).filter((mention) => mention.role !== 'aside');
+}
+
+/** How many words after an order to cook may still name what is cooked. */
+const FURTHEST_OBJECT = 12;
+
 /** Whether the verb gives no order: "while the pasta is boiling", "if you cook it", "bring it to boil", "boil some water". */
 function isNoOrder(words: Words, at: number, durations: readonly Duration[]): boolean {
   const previous = words.before[at] === '' ? words.keys[at - 1] : undefined;
   if (previous === 'keep' || previous === 'continue') return false;
+  if ((previous === 'begin' || previous === 'start') && durations.length > 0) return false;
   if (words.keys[at]!.endsWith('ing') && (words.before[at] === '' || previous === 'for')) return true;
-  if (previous !== undefined && isWord(previous, 'subject')) return true;
+  // "Let it simmer" is an order; "it simmers" and "don't let it boil" are none.
+  const isLet = words.keys[at - 2] === 'let' && phraseAt(words.keys, at - 3, 'negation') === null;
+  if (previous !== undefined && isWord(previous, 'subject') && !isLet) return true;
   if (isWord(words.keys[clauseStart(words, at)], 'clause-opening')) return true;
   if (
     previous === 'to' &&
@@ -72,8 +102,31 @@ function isNoOrder(words: Words, at: number, durations: readonly Duration[]): bo
       words.keys.slice(Math.max(0, at - 6), at).some((key) => isWord(key, 'bringing')))
   )
     return true;
-  return words.keys.slice(at + 1, at + 4).includes('water') && durations.length === 0;
+  // "Ignite the charcoal grill", "smoke comes off the oil": the verb's form is a thing.
+  const isThing =
+    words.before[at] === '' &&
+    words.before[at - 1] === '' &&
+    vesselAt(words.keys, at) !== null &&
+    isWord(words.keys[at - 2], 'before-noun');
+  if (isThing || isWord(words.keys[at + 1], 'bringing')) return true;
+  return durations.length === 0 && boilsWater(words, at);
 }
+
+/** "Boil a large pot of salted water": water behind the verb before any other verb. */
+function boilsWater(words: Words, at: number): boolean {
+  for (
+    let next = at + 1;
+    next <= at + FURTHEST_WATER && words.sentence[next] === words.sentence[at];
+    next++
+  ) {
+    if (words.keys[next] === 'water') return true;
+    if (words.before[next] !== '' || verbAt(words, next) !== null) return false;
+  }
+  return false;
+}
+
+/** How many words after "boil" may name the water. */
+const FURTHEST_WATER = 6;
 
 /** The first word after the last punctuation before word `at`. */
 function clauseStart(words: Words, at: number): number {
@@ -86,7 +139,7 @@ function clauseStart(words: Words, at: number): number {
  * Whether the order at word `at` comes with a cue: in its sentence, in those after it until the next order to cook,
  * or, for the last order of a step, at the opening of the next step.
  */
-function isCued(words: Words, at: number, next: Words | null): boolean {
+function isCued(words: Words, at: number, next: Words | null, timed: boolean): boolean {
   const from = clauseOf(words, at)[0];
   let to = at;
   for (; to < words.keys.length && to < at + FURTHEST_CUE; to++) {
@@ -101,15 +154,17 @@ function isCued(words: Words, at: number, next: Words | null): boolean {
   )
     to--;
   return (
-    saysWhenDone(words, from, to, at) || (to === words.keys.length && next !== null && opensWithCue(next))
+    saysWhenDone(words, from, to, at, timed) ||
+    (to === words.keys.length && next !== null && opensWithCue(next))
   );
 }
 
 /** Whether words `from` to `to` hold a cue, a clause that opens with "until", or a hint that the package tells. */
-function saysWhenDone(words: Words, from: number, to: number, verb: number): boolean {
+function saysWhenDone(words: Words, from: number, to: number, verb: number, timed: boolean): boolean {
   for (let at = from; at < to; at++) {
     if (
       tellsUntil(words, at, verb) ||
+      (!timed && lastsAsLong(words, at, verb)) ||
       phraseAt(words.keys, at, 'cue') !== null ||
       phraseAt(words.keys, at, 'whole-step') !== null
     )
@@ -141,10 +196,25 @@ function tellsUntil(words: Words, at: number, verb: number): boolean {
   return at > verb && !(words.keys[at - 1] ?? '').endsWith('ing');
 }
 
+/** "Simmer while you shape the meatballs": as long as another work takes. "While stirring" tells how, and not how long. */
+function lastsAsLong(words: Words, at: number, verb: number): boolean {
+  if (words.keys[at] !== 'while' || at < verb || words.sentence[at] !== words.sentence[verb]) return false;
+  const work = verbAt(words, at + 1);
+  return work === null || !(does(work, 'combine', 'hold') && words.keys[at + 1]!.endsWith('ing'));
+}
+
 /** "Once the onions are soft, …", "When golden, …": the step's first words tell when the one before is done. */
 function opensWithCue(words: Words): boolean {
   const first = words.keys[0];
-  return first === 'after' || phraseAt(words.keys, 0, 'until') !== null;
+  return first === 'after' || phraseAt(words.keys, 0, 'until') !== null || testsDoneness(words);
+}
+
+/** "Check that the center reads 165°F": a step that only looks whether the food is done. */
+function testsDoneness(words: Words): boolean {
+  const measures =
+    words.items.some((item) => item.kind === 'temperature') &&
+    words.keys.some((key) => isWord(key, 'inside'));
+  return measures && words.keys.every((_, at) => verbAt(words, at)?.does.includes('heat') !== true);
 }
 
 /** How many words after an order to cook may still tell when it is done. */

@@ -26,7 +26,9 @@ export function isMade(
   determiner: string | null,
 ): boolean {
   if (listings.length === 0) {
-    if (!isBoughtToo(words.keys, named.end - 1)) return measureOf(words, named.start, named.end) === null;
+    // "Half of the marinade" is a share of what is made; "1 cup marinade" was bought.
+    const measure = measureOf(words, named.start, named.end);
+    if (!isBoughtToo(words.keys, named.end - 1)) return measure === null || measure.share;
     return (
       says(determiner, 'referring') ||
       hasArticle(words, named.start) ||

@@ -91,6 +91,8 @@ export interface Heating {
   readonly cued: boolean;
   /** The listings named in the step. */
   readonly listings: readonly Listing[];
+  /** What the order itself names: the onions of "fry the onions". Empty where it names nothing ("simmer for an hour"). */
+  readonly objects: readonly Mention[];
 }
 
 /** A raw animal food of the list that has a safe minimum temperature. */
@@ -102,11 +104,66 @@ export interface RawFood {
 
 /** A temperature that the food itself is cooked to. */
 export interface DoneTemperature {
-  readonly step: number;
+  /** The step or, with a null number, the headnote or note that states it. */
+  readonly step: number | null;
+  readonly passage: Passage;
   readonly temperature: Temperature;
   readonly fahrenheit: Fraction;
-  /** The raw foods that it can be about: those the step names, else all of the recipe. */
+  /** The animal foods that it is about, as far as the text tells; several where it may be about each of them. */
   readonly foods: readonly RawFood[];
+  /** The text goes on to say that the heat inside rises further: "it will climb while it rests". */
+  readonly rising: boolean;
+}
+
+/** A stretch of a step, in offsets of the step's text. */
+export interface Place {
+  readonly step: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A stretch of text that a mark can stand on. */
+export interface PassagePlace {
+  readonly passage: Passage;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Where one raw food goes from the list through the steps. */
+export interface RawCourse {
+  readonly raw: RawFood;
+  /** Ground meat or poultry, and sausage. */
+  readonly ground: boolean;
+  /** The orders that cook it, in order. */
+  readonly cookings: readonly Heating[];
+  /** Where no order cooks it, the mention that says it is cooked all the same: "once the chicken is cooked". */
+  readonly cooked: Mention | null;
+  /** In pieces too small for a thermometer: crumbs of ground meat, strips, cubes. */
+  readonly bits: boolean;
+  /** Boiled, braised or baked so long, or to such a softness, that nobody need ask. */
+  readonly sure: boolean;
+  /** The method gives the chart's own sign for fish and shellfish. */
+  readonly shown: boolean;
+  /** A color or clear juices given as the sign that it is done. */
+  readonly color: Place | null;
+  /** A cook's word for meat that is not done through ("medium-rare"), with the most that it stands for. */
+  readonly degree: (Place & { readonly fahrenheit: number }) | null;
+  /** Whether it waits after the last heat; with its time and step where that is stated. */
+  readonly rest: boolean | (Duration & { readonly step: number });
+}
+
+/** What the method says of hands, water, boards, plates and marinades around raw food. */
+export interface RawHandling {
+  /** Raw food worked on, step by step; `bare` where it is done with the hands. */
+  readonly touches: readonly (Place & { readonly food: RawFood; readonly bare: boolean })[];
+  /** The steps that have hands washed; -1 stands for text before the method. */
+  readonly handsWashed: readonly number[];
+  /** Raw meat or poultry put under water. */
+  readonly rinsings: readonly (PassagePlace & { readonly food: RawFood })[];
+  /** A surface or tool that held raw food, and then holds food that is ready. */
+  readonly surfaces: readonly (Place & { readonly food: RawFood })[];
+  /** A marinade that held raw food and goes on food without having boiled. */
+  readonly marinades: readonly (Place & { readonly food: RawFood; readonly served: boolean })[];
 }
 
 /** A stretch of the recipe's text with what it says of amounts, heat and time. */
@@ -131,6 +188,9 @@ export interface Dish {
   readonly parts: readonly ReadPart[];
   readonly rawFoods: readonly RawFood[];
   readonly doneTemperatures: readonly DoneTemperature[];
+  /** One for each raw food, in the order of the list. */
+  readonly courses: readonly RawCourse[];
+  readonly handling: RawHandling;
 }
 
 /** The recipes of a manuscript, each understood, in the order of their files. */

@@ -1,4 +1,4 @@
-/** Finds the words that tell how a food's name is used in a method; their classes are explained at the head of kitchen-words.yaml. */
+/** Finds the words that tell how a food's name is used in a method; their classes are explained at the head of kitchen-words.yaml and safety-words.yaml. */
 import { larder } from './load.js';
 import { fold } from './names.js';
 
@@ -104,7 +104,8 @@ export type KitchenWordClass =
   | 'keeping'
   | 'changed'
   | 'whole-step'
-  | HeatWordClass;
+  | HeatWordClass
+  | SafetyWordClass;
 
 /** The classes of heat-words.yaml, explained at its head. */
 export type HeatWordClass =
@@ -153,6 +154,42 @@ export type HeatWordClass =
   | 'promise'
   | 'promised-part'
   | 'promised-dish';
+
+/** The classes of safety-words.yaml, explained at its head. */
+export type SafetyWordClass =
+  | 'meatless'
+  | 'meatless-dish'
+  | 'crumbled'
+  | 'raw-state'
+  | 'either-state'
+  | 'color-cue'
+  | 'degree-word'
+  | 'falls-apart'
+  | 'under-pressure'
+  | 'formed'
+  | 'ground-kind'
+  | 'thin-kind'
+  | 'heat-place'
+  | 'forming'
+  | 'bite-size'
+  | 'small-cut'
+  | 'reheated'
+  | 'holding'
+  | 'resting'
+  | 'rising'
+  | 'handled'
+  | 'by-hand'
+  | 'hands-washed'
+  | 'washed'
+  | 'running-water'
+  | 'thawing'
+  | 'cured-state'
+  | 'surface'
+  | 'same'
+  | 'marinade'
+  | 'putting'
+  | 'boiling'
+  | 'taken-off';
 
 export interface PhraseMatch {
   /** How many words it takes. */

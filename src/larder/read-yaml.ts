@@ -20,7 +20,9 @@ export function readTables(folder: URL): Tables {
     techniques: rows('techniques.yaml'),
     vessels: rows('vessels.yaml'),
     lexicon: rows('lexicon.yaml'),
-    kitchenWords: [...rows('kitchen-words.yaml'), ...rows('heat-words.yaml')],
+    kitchenWords: ['kitchen-words.yaml', 'heat-words.yaml', 'safety-words.yaml'].flatMap((file) =>
+      rows(file),
+    ),
     safeTemperatures: rows('safe-temperatures.yaml'),
     ovenScale: rows('oven-scale.yaml'),
     ovenLimits: rows('oven-limits.yaml'),

@@ -15,7 +15,9 @@ export const safetyClasses = [
   'shellfish',
   'egg',
   'ham',
+  'cooked-ham',
   'offal',
+  'leftover',
 ] as const;
 
 export const foodRow = z.strictObject({
@@ -136,6 +138,8 @@ export const safeTemperatureRow = z.strictObject({
   fahrenheit: z.number().int(),
   celsius: z.number().int(),
   restMinutes: z.number().int().default(0),
+  /** Whole degrees Fahrenheit from which the rest is not needed. */
+  restless: z.number().int().optional(),
   label: z.string(),
   source,
 });

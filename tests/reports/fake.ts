@@ -3,6 +3,7 @@ import Fraction from 'fraction.js';
 import type { Mark, Rule } from '../../rules/rule.js';
 import type { Listing, Recipe, Step } from '../../src/anatomy/types.js';
 import type { Amount, ListingLine, Measure } from '../../src/grammar/types.js';
+import { untouched } from '../../src/kitchen/raw-handling.js';
 import type { Dish, Mention } from '../../src/kitchen/types.js';
 import { undecided } from '../../src/manuscript/house-style.js';
 import { LineIndex } from '../../src/manuscript/lines.js';
@@ -168,6 +169,8 @@ export function brothDish(): Dish {
     parts: [],
     rawFoods: [],
     doneTemperatures: [],
+    courses: [],
+    handling: untouched,
   };
 }
 
