@@ -78,6 +78,8 @@ interface RuleBase {
   /** Why it matters to the person at the stove. */
   readonly why: string;
   readonly sources: readonly string[];
+  /** What it does not cover, as the safety page prints it. Every safety rule says so. */
+  readonly beyond?: string;
   /** At least two that are marked and two that are left alone. */
   readonly examples: readonly Example[];
 }

@@ -13,7 +13,11 @@ import { type Words, wordsOf } from './words.js';
 /** The recipe, understood. */
 export function readDish(page: Page, recipe: Recipe): Dish {
   const words = recipe.steps.map((step) => wordsOf(step.passage.text));
-  const steps = recipe.steps.map((step, index) => ({ step, items: words[index]!.items }));
+  const steps = recipe.steps.map((step, index) => ({
+    step,
+    items: words[index]!.items,
+    words: words[index]!,
+  }));
   const mentions = mentionsOf(recipe, steps, words);
   const rawFoods = rawFoodsOf(recipe);
   return {

@@ -5,11 +5,13 @@ import type { Duration, Item, Measure, Temperature } from '../grammar/types.js';
 import type { Food, SafetyClass, Technique } from '../larder/types.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page, Span } from '../manuscript/types.js';
+import type { Words } from './words.js';
 
 /** A step with its words and measures, and the stretches of it that are clauses of their own. */
 export interface ReadStep {
   readonly step: Step;
   readonly items: readonly Item[];
+  readonly words: Words;
 }
 
 /**

@@ -21,6 +21,8 @@ export function readTables(folder: URL): Tables {
     vessels: rows('vessels.yaml'),
     lexicon: rows('lexicon.yaml'),
     kitchenWords: rows('kitchen-words.yaml'),
+    hazardWords: rows('hazard-words.yaml'),
+    limits: rows('limits.yaml'),
     safeTemperatures: rows('safe-temperatures.yaml'),
     headings: rows('headings.yaml'),
   });

@@ -139,6 +139,19 @@ export const safeTemperatureRow = z.strictObject({
   source,
 });
 
+/** A figure that a published source sets for time, in one unit. */
+export const limitRow = z.strictObject({
+  /** What is limited, words joined by hyphens: "hold-at-room-temperature". */
+  limit: z.string().regex(/^[a-z]+(-[a-z]+)*$/),
+  minutes: z.number().int().optional(),
+  hours: z.number().int().optional(),
+  days: z.number().int().optional(),
+  months: z.number().int().optional(),
+  /** For heat limits, in whole degrees Fahrenheit. */
+  fahrenheit: z.number().int().optional(),
+  source,
+});
+
 export const headingKinds = [
   'list',
   'method',
@@ -182,6 +195,7 @@ export type Unit = z.infer<typeof unitRow>;
 export type Technique = z.infer<typeof techniqueRow>;
 export type Vessel = z.infer<typeof vesselRow>;
 export type LexiconWord = z.infer<typeof lexiconRow>;
+export type Limit = z.infer<typeof limitRow>;
 export type SafeTemperature = z.infer<typeof safeTemperatureRow>;
 
 /** All tables, as compiled. */
@@ -192,6 +206,8 @@ export const tables = z.strictObject({
   vessels: z.array(vesselRow),
   lexicon: z.array(lexiconRow),
   kitchenWords: z.array(lexiconRow),
+  hazardWords: z.array(lexiconRow),
+  limits: z.array(limitRow),
   safeTemperatures: z.array(safeTemperatureRow),
   headings: z.array(headingRow),
 });

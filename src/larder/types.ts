@@ -3,6 +3,7 @@ export type {
   Food,
   FoodRow,
   LexiconWord,
+  Limit,
   SafeTemperature,
   SafetyClass,
   Technique,

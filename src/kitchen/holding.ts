@@ -1,0 +1,309 @@
+/** Finds food that is thawed, kept or left where bacteria grow: too warm for too long, or cooked in part and put away. */
+import { toFahrenheit } from '../arithmetic/temperatures.js';
+import type { Duration, Item } from '../grammar/types.js';
+import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
+import { type HazardWord, hazardFoods } from '../larder/hazard-words.js';
+import { limitFahrenheit, limitSeconds } from '../larder/limits.js';
+import { techniqueOf } from '../larder/techniques.js';
+import type { Food } from '../larder/types.js';
+import { isFrozen, isRawAnimal, rawAnimalsOf } from './bought.js';
+import {
+  allSentences,
+  anyTells,
+  durationsIn,
+  foodsIn,
+  heatVerbsIn,
+  isWarned,
+  isWordOf,
+  itemsIn,
+  methodSentences,
+  type Place,
+  placeOfWords,
+  type Sentence,
+  tells,
+  wordOf,
+} from './sentences.js';
+import type { Dish } from './types.js';
+
+/** A stretch of a passage where food is kept unsafely. */
+export interface Hold extends Place {
+  /** Whether the sentence names the food itself; else it is the recipe's raw food. */
+  readonly named: boolean;
+}
+
+const WATER = ['water', 'ice'].flatMap(foodsNamed);
+const COOKED_STAPLES = ['rice', 'pasta', 'bean', 'potato', 'lentil'].flatMap(foodsNamed);
+const SPOILING = hazardFoods('spoiling');
+
+/** Where raw animal food is thawed on the counter, in the sink or in warm water. */
+export function unsafeThaws(dish: Dish): Hold[] {
+  return allSentences(dish).flatMap((sentence) => {
+    const thaw = wordOf(sentence, 'thaw');
+    if (thaw === undefined) return [];
+    const place = placeOf(sentence, thaw);
+    if (place === null || isWarned(sentence, place.start)) return [];
+    const food = thawedFood(dish, sentence);
+    return food === null ? [] : [holdOf(sentence, [thaw, place], food)];
+  });
+}
+
+/** Where something is thawed, if that is no cold place: the first place told after the word, else the last before it. */
+function placeOf(sentence: Sentence, thaw: HazardWord): HazardWord | null {
+  const places = sentence.hazards.filter(({ is }) => is === 'room' || is === 'warm-water' || is === 'cold');
+  const out = leftOut(sentence);
+  const place =
+    places.find(({ start }) => start >= thaw.end) ??
+    places.filter(({ end }) => end <= thaw.start).at(-1) ??
+    out;
+  return place === null || place.is === 'cold' ? null : place;
+}
+
+interface Named {
+  readonly food: string;
+  readonly named: boolean;
+}
+
+/** The raw animal food that the sentence thaws; null for dough, fruit and what else may be thawed so. */
+function thawedFood(dish: Dish, sentence: Sentence): Named | null {
+  const foods = foodsIn(sentence).filter(({ food }) => !isAnyOf(food, WATER));
+  const raw = foods.find(({ food }) => isRawAnimal(food));
+  if (raw !== undefined) return { food: raw.food.name, named: true };
+  if (foods.length > 0 || tells(sentence, 'fermented')) return null;
+  const animals = rawAnimalsOf(dish);
+  const otherFrozen = dish.recipe.listings.some(
+    (listing) => isFrozen(listing) && !listing.line.foods.some(({ row }) => row !== null && isRawAnimal(row)),
+  );
+  return animals[0] === undefined || otherFrozen ? null : { food: animals[0].name, named: false };
+}
+
+/** Where food that spoils is left at room temperature, or lukewarm, for longer than the limit; or a bird is stuffed ahead. */
+export function warmHolds(dish: Dish): Hold[] {
+  return allSentences(dish).flatMap((sentence) => {
+    const hold = roomHold(dish, sentence) ?? lukewarmHold(sentence) ?? stuffedAhead(dish, sentence);
+    return hold === null ? [] : [hold];
+  });
+}
+
+function roomHold(dish: Dish, sentence: Sentence): Hold | null {
+  if (!tells(sentence, 'leave') || tells(sentence, 'fermented', 'sous-vide', 'thaw')) return null;
+  const place = wordOf(sentence, 'room') ?? leftOut(sentence);
+  if (place === null || isWarned(sentence, place.end)) return null;
+  const end = beforeCold(sentence);
+  if (place.start >= end) return null;
+  const time = longTime(sentence, end);
+  if (time === null) return null;
+  const food = spoilingFood(dish, sentence);
+  if (food === null) return null;
+  const start = sentence.places[place.start]![0];
+  return {
+    passage: sentence.passage,
+    start: Math.min(start, time.start),
+    end: Math.max(sentence.places[place.end - 1]![1], time.end),
+    ...food,
+  };
+}
+
+/** "Leave the stew out", "let it sit out": the word "out", where no other verb has it ("roll out"). */
+function leftOut(sentence: Sentence): HazardWord | null {
+  const { keys } = sentence;
+  for (let at = 1; at < keys.length; at++) {
+    if (keys[at] !== 'out' || keys[at + 1] === 'of' || keys[at + 1] === 'the') continue;
+    const isLeft = sentence.hazards.some(
+      ({ is, start }) => is === 'leave' && start < at && start >= at - LEAVE_REACH,
+    );
+    const before = keys[at - 1]!;
+    const other =
+      techniqueOf(before) !== null && !sentence.hazards.some(({ is, end }) => is === 'leave' && end === at);
+    if (isLeft && !other) return { is: 'room', start: at, end: at + 1 };
+  }
+  return null;
+}
+
+/** How many words may stand between "leave" and "out". */
+const LEAVE_REACH = 7;
+
+/** The word before which the sentence speaks of no cold place: "let cool at room temperature, then | refrigerate overnight". */
+function beforeCold(sentence: Sentence): number {
+  const cold = sentence.hazards.find(({ is }) => is === 'cold' || is === 'freezer');
+  if (cold === undefined) return sentence.keys.length;
+  const { text } = sentence.passage;
+  for (let at = cold.start; at > 0; at--) {
+    const gap = text.slice(sentence.places[at - 1]![1], sentence.places[at]![0]);
+    const joins = sentence.hazards.some(({ is, start }) => is === 'joining' && start === at);
+    if (joins || /[,(:–—]/.test(gap)) return at;
+  }
+  return 0;
+}
+
+/** A time of the sentence, before word `end`, that is longer than food may be kept warm. */
+function longTime(sentence: Sentence, end: number): { start: number; end: number } | null {
+  const limit = end < sentence.keys.length ? sentence.places[end]![0] : sentence.end;
+  const duration = durationsIn(sentence).find((each) => each.start < limit && isLong(each));
+  if (duration !== undefined) return duration;
+  const word = sentence.hazards.find((each) => each.is === 'long' && each.end <= end);
+  return word === undefined
+    ? null
+    : { start: sentence.places[word.start]![0], end: sentence.places[word.end - 1]![1] };
+}
+
+function isLong(duration: Duration): boolean {
+  return duration.seconds === null
+    ? duration.unit === 'night'
+    : duration.seconds.high.gt(limitSeconds('hold-at-room-temperature'));
+}
+
+/** The food that spoils and is left: named, a cooked dish by its word, or the raw food that the method has in hand. */
+function spoilingFood(dish: Dish, sentence: Sentence): Named | null {
+  const foods = foodsIn(sentence).filter(({ food }) => !isAnyOf(food, WATER));
+  const spoiling = foods.find(
+    ({ food, start }) =>
+      isRawAnimal(food) ||
+      isAnyOf(food, SPOILING) ||
+      (isAnyOf(food, COOKED_STAPLES) && isCookedThere(dish, sentence, start)),
+  );
+  if (spoiling !== undefined) return { food: spoiling.food.name, named: true };
+  const dishWord = wordOf(sentence, 'cooked-dish');
+  if (dishWord !== undefined)
+    return { food: sentence.keys.slice(dishWord.start, dishWord.end).join(' '), named: true };
+  if (foods.length > 0) return null;
+  const inHand = sentence.step === null ? undefined : rawInHand(dish, sentence);
+  return inHand === undefined ? null : { food: inHand.name, named: false };
+}
+
+/** Whether a staple is cooked where it is named: "cooked rice", "leftover rice", or rice after it was boiled. */
+function isCookedThere(dish: Dish, sentence: Sentence, at: number): boolean {
+  if (sentence.hazards.some(({ is, end }) => is === 'cooked' && end <= at && end >= at - 2)) return true;
+  return methodSentences(dish).some(
+    (other) => other.step !== null && sentence.step !== null && isBefore(other, sentence) && boils(other),
+  );
+}
+
+function boils(sentence: Sentence): boolean {
+  return heatVerbsIn(sentence).some(({ technique }) => !technique.ends);
+}
+
+function isBefore(one: Sentence, other: Sentence): boolean {
+  return one.step! < other.step! || (one.step === other.step && one.start < other.start);
+}
+
+/** The raw animal food that the step, or the one before it, uses and has not cooked before; undefined where a dough or a bake is made. */
+function rawInHand(dish: Dish, sentence: Sentence): Food | undefined {
+  const near = methodSentences(dish).filter((other) => isBefore(other, sentence) || other === sentence);
+  if (anyTells(near, 'fermented')) return undefined;
+  return dish.rawFoods.find(
+    (raw) =>
+      raw.safety !== 'egg' &&
+      dish.uses[raw.listing.index]!.some(({ step }) => step === sentence.step || step === sentence.step! - 1),
+  )?.food;
+}
+
+/** "Hold the pork in a 120°F oven for 4 hours": a heat of the danger zone, for longer than the limit. */
+function lukewarmHold(sentence: Sentence): Hold | null {
+  if (!tells(sentence, 'leave') || tells(sentence, 'fermented', 'sous-vide', 'cold')) return null;
+  const items = itemsIn(sentence);
+  const heat = items.find(isDangerHeat);
+  const time = items.find((item): item is Duration => item.kind === 'duration' && isLong(item));
+  const food = foodsIn(sentence).find(({ food }) => isRawAnimal(food) || isAnyOf(food, SPOILING));
+  const dishWord = wordOf(sentence, 'cooked-dish');
+  if (heat === undefined || time === undefined || (food === undefined && dishWord === undefined)) return null;
+  return {
+    passage: sentence.passage,
+    start: Math.min(heat.start, time.start),
+    end: Math.max(heat.end, time.end),
+    food: food?.food.name ?? sentence.keys[dishWord!.start]!,
+    named: true,
+  };
+}
+
+function isDangerHeat(item: Item): boolean {
+  if (item.kind !== 'temperature' || item.scale === null || item.scale === 'gas') return false;
+  const fahrenheit = toFahrenheit(item.amount.low, item.scale);
+  if (fahrenheit === null) return false;
+  return (
+    fahrenheit.gt(limitFahrenheit('danger-zone-low')) && fahrenheit.lt(limitFahrenheit('danger-zone-high'))
+  );
+}
+
+/** "Stuff the turkey the night before": a bird that waits with its stuffing inside, even in the cold. */
+function stuffedAhead(dish: Dish, sentence: Sentence): Hold | null {
+  const stuff = wordOf(sentence, 'stuff');
+  if (stuff === undefined || isWarned(sentence, sentence.keys.length)) return null;
+  const bird = dish.rawFoods.find((raw) => raw.safety === 'poultry');
+  const foods = foodsIn(sentence);
+  const named = foods.find(({ food }) => food.safety === 'poultry' && !food.ready);
+  const isBird = named !== undefined || (bird !== undefined && tells(sentence, 'bird'));
+  const time = isBird ? longTime(sentence, sentence.keys.length) : null;
+  // Stuffing that is made ahead and kept by itself is no stuffed bird, nor is a bird that roasts for hours.
+  if (time === null || heatVerbsIn(sentence).length > 0) return null;
+  const food = named?.food.name ?? bird!.food.name;
+  return {
+    passage: sentence.passage,
+    start: Math.min(sentence.places[stuff.start]![0], time.start),
+    end: Math.max(sentence.places[stuff.end - 1]![1], time.end),
+    food,
+    named: true,
+  };
+}
+
+/** Where meat is cooked in part and put away, to be finished later. */
+export function partlyCookedHolds(dish: Dish): Hold[] {
+  const animals = rawAnimalsOf(dish).filter((food) => food.safety !== 'fish' && food.safety !== 'shellfish');
+  const sentences = methodSentences(dish);
+  if (animals.length === 0 || !anyTells(sentences, 'brown', 'partly-cooked')) return [];
+  const found: Hold[] = [];
+  sentences.forEach((sentence, index) => {
+    const part = wordOf(sentence, 'partly-cooked') ?? wordOf(sentence, 'brown');
+    if (part === undefined || isWarned(sentence, part.start) || !isOfMeat(sentence)) return;
+    const away = putAway(sentences, index, part);
+    if (away === null) return;
+    found.push({
+      passage: sentence.passage,
+      start: sentence.places[part.start]![0],
+      end:
+        away.sentence === sentence
+          ? sentence.places[away.word.end - 1]![1]
+          : sentence.places[part.end - 1]![1],
+      food: foodsIn(sentence).find(({ food }) => isRawAnimal(food))?.food.name ?? animals[0]!.name,
+      named: true,
+    });
+  });
+  return found;
+}
+
+/** Whether the sentence may be about the meat: it names some, or no food at all. */
+function isOfMeat(sentence: Sentence): boolean {
+  const foods = foodsIn(sentence);
+  return foods.length === 0 || foods.some(({ food }) => isRawAnimal(food));
+}
+
+/** How many sentences on the meat may still be put away. */
+const AWAY_REACH = 3;
+
+/** Where the meat that word `part` cooks in part is put into the cold, or kept for hours, before any other heat. */
+function putAway(
+  sentences: readonly Sentence[],
+  index: number,
+  part: HazardWord,
+): { sentence: Sentence; word: HazardWord } | null {
+  for (let at = index; at < Math.min(sentences.length, index + AWAY_REACH); at++) {
+    const sentence = sentences[at]!;
+    const from = at === index ? part.end : 0;
+    const word = sentence.hazards.find(({ is, start }) => is === 'cold' && start >= from);
+    const waits = longTime(sentence, sentence.keys.length) !== null || tells(sentence, 'finish', 'keep');
+    const heat = heatVerbsIn(sentence).find(
+      (verb) => verb.at >= from && !isWordOf(sentence, verb.at, 'brown', 'partly-cooked'),
+    );
+    const long = sentence.hazards.find(({ is, start }) => is === 'long' && start >= from);
+    const hold = word ?? long;
+    if (hold !== undefined && waits && (heat === undefined || heat.at > hold.start))
+      return { sentence, word: hold };
+    if (heat !== undefined) return null;
+  }
+  return null;
+}
+
+function holdOf(sentence: Sentence, words: readonly HazardWord[], food: Named): Hold {
+  const start = Math.min(...words.map((word) => word.start));
+  const end = Math.max(...words.map((word) => word.end));
+  return { ...placeOfWords(sentence, start, end, food.food), named: food.named };
+}

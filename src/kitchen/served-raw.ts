@@ -1,0 +1,124 @@
+/** Finds eggs, flour and milk that go to the table without having been cooked. */
+import type { Listing } from '../anatomy/types.js';
+import { toFahrenheit } from '../arithmetic/temperatures.js';
+import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
+import { tellsOf } from '../larder/hazard-words.js';
+import { limitFahrenheit } from '../larder/limits.js';
+import { listingsOf } from './bought.js';
+import {
+  allSentences,
+  anyTells,
+  heatVerbsIn,
+  isWordOf,
+  itemsIn,
+  methodSentences,
+  type Place,
+  placeOfListing,
+  placeOfWords,
+  type Sentence,
+  tells,
+  textOfWords,
+  wordOf,
+} from './sentences.js';
+import type { Dish } from './types.js';
+
+const FLOUR = foodsNamed('flour');
+const OTHER_FLOUR = ['oat flour', 'almond flour', 'coconut flour', 'gluten-free flour'].flatMap(foodsNamed);
+const DAIRY = foodsNamed('dairy');
+
+/** The first listing of eggs that are neither pasteurized nor cooked in any step from their own on; null where all are. */
+export function rawEggs(dish: Dish): Listing | null {
+  const eggs = dish.rawFoods.filter((raw) => raw.safety === 'egg');
+  if (eggs.length === 0 || dish.steps.length === 0) return null;
+  if (eggs.some(({ listing }) => tellsOf(listing.passage.text, 'pasteurized'))) return null;
+  const method = methodSentences(dish);
+  for (const { listing } of eggs) {
+    const uses = dish.uses[listing.index]!;
+    const [first] = uses;
+    if (first === undefined) continue;
+    const own = method.findIndex(
+      ({ step, start, end }) => step === first.step && start <= first.start && first.start < end,
+    );
+    if (own < 0) continue;
+    const byCustom = isByCustom(dish, method[own]!);
+    // Where nothing at all is cooked, the eggs are not; else only a dish known for its raw eggs is asked about.
+    if (!byCustom && method.some(cooks)) continue;
+    if (method.slice(own).some(cooks) || method.slice(own).some((sentence) => tells(sentence, 'hot-thing')))
+      continue;
+    if (allSentences(dish).some((sentence) => tells(sentence, 'egg-caution', 'pasteurized'))) return null;
+    if (!byCustom && (isForLater(dish) || !anyTells(method, 'served-so'))) continue;
+    return listing;
+  }
+  return null;
+}
+
+/** Whether the title, or the sentence that takes the eggs, names a dish whose eggs are by custom raw. */
+function isByCustom(dish: Dish, own: Sentence): boolean {
+  return tellsOf(dish.recipe.title?.text ?? '', 'raw-egg-dish') || tells(own, 'raw-egg-dish');
+}
+
+/** Whether the recipe makes a dough or batter that another recipe bakes. */
+function isForLater(dish: Dish): boolean {
+  return (
+    tellsOf(dish.recipe.title?.text ?? '', 'raw-dough', 'fermented') ||
+    anyTells(methodSentences(dish), 'raw-dough')
+  );
+}
+
+/** Whether the sentence cooks: a verb of heat that is more than melting or warming, or a heat of its own. */
+function cooks(sentence: Sentence): boolean {
+  const cooking = heatVerbsIn(sentence).some(({ at }) => !isWordOf(sentence, at, 'mild-heat'));
+  return (
+    cooking ||
+    itemsIn(sentence).some((item) => item.kind === 'temperature' && isCookingHeat(item.amount.low.valueOf()))
+  );
+}
+
+/** A temperature too high for a refrigerator, a room or a drink, on either scale. */
+function isCookingHeat(degrees: number): boolean {
+  return degrees >= limitFahrenheit('danger-zone-high');
+}
+
+/** The listing of wheat flour that is eaten raw, as the recipe says of itself; null where it is baked, heat-treated or only for dusting. */
+export function rawFlour(dish: Dish): Listing | null {
+  const flours = listingsOf(dish, FLOUR).filter(
+    ({ line, passage }) =>
+      !line.foods.some(({ row }) => isAnyOf(row, OTHER_FLOUR)) && !tellsOf(passage.text, 'heat-treated'),
+  );
+  const [listing] = flours;
+  if (listing === undefined) return null;
+  const sentences = allSentences(dish);
+  if (anyTells(sentences, 'heat-treated')) return null;
+  const told = tellsOf(dish.recipe.title?.text ?? '', 'eaten-raw') || anyTells(sentences, 'eaten-raw');
+  if (!told) return null;
+  const use = dish.uses[listing.index]![0];
+  const after = methodSentences(dish).filter(({ step }) => use === undefined || step! >= use.step);
+  return after.some(cooks) || anyTells(after, 'hot-thing') ? null : listing;
+}
+
+/** Where the list or the method asks for raw milk or cream that is not heated afterwards; null where it is, or there is none. */
+export function rawMilk(dish: Dish): Place | null {
+  const listing = dish.recipe.listings.find(
+    ({ passage, line }) =>
+      tellsOf(passage.text, 'raw-dairy') && line.foods.some(({ row }) => isAnyOf(row, DAIRY)),
+  );
+  const method = methodSentences(dish);
+  const sentence = method.find((each) => tells(each, 'raw-dairy'));
+  if (listing === undefined && sentence === undefined) return null;
+  const first = listing === undefined ? sentence!.step! : (dish.uses[listing.index]![0]?.step ?? 0);
+  if (method.some((each) => each.step! >= first && pasteurizes(each))) return null;
+  if (listing !== undefined) return placeOfListing(listing);
+  const word = wordOf(sentence!, 'raw-dairy')!;
+  return placeOfWords(sentence!, word.start, word.end, textOfWords(sentence!, word.start, word.end));
+}
+
+/** Whether the sentence cooks, or heats to the temperature of pasteurizing; a warm place for a culture does not. */
+function pasteurizes(sentence: Sentence): boolean {
+  const hot = itemsIn(sentence).some((item) => {
+    if (item.kind !== 'temperature') return false;
+    if (item.scale === null || item.scale === 'gas') return isCookingHeat(item.amount.low.valueOf());
+    return toFahrenheit(item.amount.high, item.scale)?.gte(limitFahrenheit('milk-pasteurized')) ?? false;
+  });
+  const verb = heatVerbsIn(sentence).some(({ at }) => !isWordOf(sentence, at, 'warms'));
+  return hot || verb || wordOf(sentence, 'boil') !== undefined;
+}

@@ -1,0 +1,29 @@
+/** Knows clams, mussels and oysters that are cooked in their shells, and whether the method throws out those that stay shut. */
+import type { Listing } from '../anatomy/types.js';
+import { foodsNamed } from '../larder/food-classes.js';
+import { tellsOf } from '../larder/hazard-words.js';
+import { isCanned, listingsOf } from './bought.js';
+import { allSentences, heatVerbsIn, methodSentences, tells } from './sentences.js';
+import type { Dish } from './types.js';
+
+const IN_SHELLS = ['clam', 'mussel', 'oyster', 'cockle'].flatMap(foodsNamed);
+
+/** The mollusks cooked in their shells of which those that stay shut are not thrown out; null where there are none. */
+export function unsortedShells(dish: Dish): Listing | null {
+  const listing = listingsOf(dish, IN_SHELLS).find(
+    (each) =>
+      each.line.foods.every(({ row }) => row === null || !row.ready) &&
+      !isCanned(each) &&
+      !tellsOf(each.passage.text, 'shucked'),
+  );
+  if (listing === undefined) return null;
+  const method = methodSentences(dish);
+  const [use] = dish.uses[listing.index]!;
+  const cooked = method.some(
+    (sentence) => use !== undefined && sentence.step! >= use.step && heatVerbsIn(sentence).length > 0,
+  );
+  if (!cooked) return null;
+  const inShells =
+    tellsOf(listing.passage.text, 'shells') || method.some((sentence) => tells(sentence, 'shells'));
+  return inShells && !allSentences(dish).some((sentence) => tells(sentence, 'shut-shells')) ? listing : null;
+}

@@ -1,0 +1,49 @@
+/** Finds frozen meat or poultry that goes into a slow cooker. */
+import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
+import { isFrozen, isRawAnimal } from './bought.js';
+import {
+  allSentences,
+  anyTells,
+  foodsIn,
+  isWarned,
+  methodSentences,
+  type Place,
+  placeOfWords,
+  wordOf,
+} from './sentences.js';
+import type { Dish } from './types.js';
+
+const MEAT = ['meat', 'poultry'].flatMap(foodsNamed);
+
+/** The frozen meat, in the method where it says so, else where the method first uses the frozen listing; null where it is thawed first. */
+export function frozenInSlowCooker(dish: Dish): Place | null {
+  const method = methodSentences(dish);
+  if (!anyTells(method, 'slow-cooker')) return null;
+  if (anyTells(allSentences(dish), 'thaw')) return null;
+  for (const sentence of method) {
+    const frozen = wordOf(sentence, 'frozen');
+    if (frozen === undefined || isWarned(sentence, frozen.start)) continue;
+    const meat = foodsIn(sentence).find(({ start, end }) => start >= frozen.end || end > frozen.end);
+    if (meat !== undefined && isMeat(meat.food))
+      return placeOfWords(sentence, meat.start, meat.end, meat.food.name);
+  }
+  const listing = dish.recipe.listings.find(
+    (each) => isFrozen(each) && each.line.foods.some(({ row }) => row !== null && isMeat(row)),
+  );
+  if (listing === undefined) return null;
+  const food = listing.line.foods[0]!;
+  const use = dish.uses[listing.index]!.find(({ group }) => !group);
+  return use === undefined
+    ? { passage: listing.passage, start: food.start, end: food.end, food: food.name }
+    : { passage: dish.recipe.steps[use.step]!.passage, start: use.start, end: use.end, food: food.name };
+}
+
+function isMeat(food: Parameters<typeof isRawAnimal>[0]): boolean {
+  return (
+    isRawAnimal(food) &&
+    (isAnyOf(food, MEAT) ||
+      food.safety === 'poultry' ||
+      food.safety === 'ground-meat' ||
+      food.safety === 'whole-cut')
+  );
+}
