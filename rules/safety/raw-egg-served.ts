@@ -53,9 +53,9 @@ export const rawEggServed: RecipeRule = {
     yield {
       span: raw.passage.span(),
       subject: raw.line.foods[0]!.name,
-      message: `The ${raw.line.foods[0]!.text} go into the dish, and nothing cooks them.`,
+      message: `"${raw.passage.text}": nothing in the method cooks it.`,
       advice:
-        'Ask for pasteurized eggs, cook them to 160°F (71°C), or add a caution that the dish holds raw egg.',
+        'Ask for pasteurized eggs, have them cooked to 160°F (71°C), or add a caution that the dish holds raw egg.',
     };
   },
 };

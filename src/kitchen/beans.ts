@@ -3,7 +3,15 @@ import type { Listing } from '../anatomy/types.js';
 import { foodsNamed } from '../larder/food-classes.js';
 import { limitSeconds } from '../larder/limits.js';
 import { isCanned, isDry, listingsOf } from './bought.js';
-import { anyTells, durationsIn, heatVerbsIn, methodSentences, type Sentence, tells } from './sentences.js';
+import {
+  anyTells,
+  durationsIn,
+  heatVerbsIn,
+  methodSentences,
+  type Sentence,
+  sentencesFrom,
+  tells,
+} from './sentences.js';
 import type { Dish } from './types.js';
 
 const KIDNEY = foodsNamed('kidney bean');
@@ -20,8 +28,8 @@ export interface Beans {
 /** The dried kidney beans of the list that are not boiled as they must be; null where they are, or are canned. */
 export function unboiledKidneyBeans(dish: Dish): Beans | null {
   const listing = listingsOf(dish, KIDNEY).find((each) => isDriedBean(dish, each));
-  if (listing === undefined || dish.uses[listing.index]!.length === 0) return null;
-  const method = methodSentences(dish);
+  const method = listing === undefined ? [] : sentencesFrom(dish, listing);
+  if (listing === undefined || method.length === 0) return null;
   const slow = anyTells(method, 'slow-cooker');
   if (!method.some((sentence) => isBoiledHard(sentence, slow))) return { listing, slow, lacks: 'boil' };
   return anyTells(method, 'soak') && !anyTells(method, 'drained') ? { listing, slow, lacks: 'drain' } : null;

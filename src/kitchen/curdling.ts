@@ -1,7 +1,7 @@
 /** Finds cultured dairy that is stirred at once into something boiling. */
 import { isAnyOf } from '../larder/food-classes.js';
 import { hazardFoods, tellsOf } from '../larder/hazard-words.js';
-import { methodSentences, type Sentence, tells, wordOf } from './sentences.js';
+import { methodSentences, type Sentence, sentenceOf, tells, wordOf } from './sentences.js';
 import type { Dish, Mention } from './types.js';
 
 const CURDLES = hazardFoods('curdles');
@@ -17,17 +17,17 @@ export function curdlingMentions(dish: Dish): Mention[] {
 
 function boilsWhenStirredIn(dish: Dish, mention: Mention): boolean {
   const method = methodSentences(dish);
-  const at = method.findIndex(
-    ({ step, start, end }) => step === mention.step && start <= mention.start && mention.start < end,
-  );
-  if (at < 0) return false;
-  const own = method[at]!;
+  const own = sentenceOf(method, mention);
+  if (own === undefined) return false;
+  const at = method.indexOf(own);
   if (tells(own, 'off-heat', 'gently', 'together', 'cooled')) return false;
   // What follows at once may still say how: "a spoonful at a time".
   const next = method[at + 1];
   if (next !== undefined && next.step === mention.step && tells(next, 'gently')) return false;
   const place = wordPlace(own, mention);
-  if (own.hazards.some(({ is, end }) => is === 'boil' && end <= place)) return true;
+  // "Into the boiling soup" says it behind the food, "and bring to a boil" does not.
+  const boils = own.hazards.filter(({ is }) => is === 'boil');
+  if (boils.some(({ start, end }) => end <= place || own.keys[start - 1] === 'the')) return true;
   for (let index = at - 1; index >= 0 && index >= at - BOILING_REACH; index--) {
     const before = method[index]!;
     if (mention.step - before.step! > 1 || tells(before, 'off-heat', 'cooled')) return false;

@@ -2,7 +2,7 @@
 import type { Listing } from '../anatomy/types.js';
 import { isAnyOf } from '../larder/food-classes.js';
 import { hazardFoods, tellsOf } from '../larder/hazard-words.js';
-import { allSentences, anyTells, heatVerbsIn, methodSentences } from './sentences.js';
+import { allSentences, anyTells, heatVerbsIn, sentencesFrom } from './sentences.js';
 import type { Dish } from './types.js';
 
 const WILD = hazardFoods('wild-food');
@@ -34,9 +34,6 @@ function wildListings(dish: Dish, foods: typeof WILD): Listing[] {
 
 /** Whether heat comes with or after the food's first use; a food without a use is taken as cooked. */
 function isCooked(dish: Dish, listing: Listing): boolean {
-  const [use] = dish.uses[listing.index]!;
-  if (use === undefined) return true;
-  return methodSentences(dish).some(
-    (sentence) => sentence.step! >= use.step && heatVerbsIn(sentence).length > 0,
-  );
+  const from = sentencesFrom(dish, listing);
+  return from.length === 0 || from.some((sentence) => heatVerbsIn(sentence).length > 0);
 }

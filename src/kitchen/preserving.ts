@@ -7,7 +7,9 @@ import { isDry, listingsOf } from './bought.js';
 import {
   allSentences,
   anyTells,
+  asideSentences,
   durationsIn,
+  foodsIn,
   isWarned,
   methodSentences,
   type Place,
@@ -29,19 +31,22 @@ export interface OilKept extends Place {
 
 /** Garlic, herbs or vegetables in oil that are kept too long, or not cold; null where they are eaten at once or soured. */
 export function keptInOil(dish: Dish): OilKept | null {
-  const oils = listingsOf(dish, OIL);
   const fresh = listingsOf(dish, FRESH).find(
     (listing) => !isDry(listing) && listing.line.foods.some(({ row }) => !isAnyOf(row, DRY)),
   );
-  if (oils.length === 0 || fresh === undefined || listingsOf(dish, ACID).length > 0) return null;
+  if (fresh === undefined || listingsOf(dish, OIL).length === 0) return null;
   const method = methodSentences(dish);
-  const title = dish.recipe.title?.text ?? '';
-  const lies =
-    isOfOil(title) || method.some((sentence) => tells(sentence, 'in-oil') && tells(sentence, 'jar', 'keep'));
-  if (!lies) return null;
-  const sentences = allSentences(dish);
-  const keeps = sentences.filter((sentence) => isKept(sentence));
   const food = fresh.line.foods[0]!.name;
+  const isSour = listingsOf(dish, ACID).length > 0;
+  const isOil = !isSour && isOfOil(dish.recipe.title?.text ?? '');
+  const laid = method.filter(
+    (sentence) => tells(sentence, 'in-oil') && (isOil || laysInOil(sentence, isSour)),
+  );
+  if (!isOil && laid.length === 0) return null;
+  const sentences = allSentences(dish);
+  const keeps = isOil
+    ? sentences.filter(isKept)
+    : [...laid.flatMap((sentence) => fromOn(method, sentence)), ...asideSentences(dish)].filter(isKept);
   for (const sentence of keeps) {
     const shelf = wordOf(sentence, 'shelf', 'room');
     if (shelf !== undefined && !tells(sentence, 'cold') && !isWarned(sentence, shelf.start))
@@ -52,10 +57,24 @@ export function keptInOil(dish: Dish): OilKept | null {
     if (duration !== undefined && !isWarned(sentence, sentence.keys.length))
       return { passage: sentence.passage, start: duration.start, end: duration.end, food, why: 'too-long' };
   }
-  const kept = keeps.find((sentence) => tells(sentence, 'keep', 'jar'));
-  return kept === undefined || anyTells(sentences, 'cold', 'freezer') || anyTells(sentences, 'at-once')
+  const kept = keeps[0];
+  return kept === undefined || anyTells(keeps, 'cold', 'freezer') || anyTells(sentences, 'at-once')
     ? null
     : keptAt(kept, food, 'unsaid');
+}
+
+/** Whether the sentence lays garlic or herbs in oil to keep them; sour things in the same sentence or recipe make it a pickle or a dressing. */
+function laysInOil(sentence: Sentence, isSour: boolean): boolean {
+  const foods = foodsIn(sentence).map(({ food }) => food);
+  if (foods.some((food) => isAnyOf(food, ACID))) return false;
+  const named = foods.some((food) => isAnyOf(food, FRESH) && !isAnyOf(food, DRY));
+  return tells(sentence, 'jar', 'keep') && (named || !isSour);
+}
+
+/** The sentence and the two after it, which may say where and how long. */
+function fromOn(method: readonly Sentence[], sentence: Sentence): readonly Sentence[] {
+  const at = method.indexOf(sentence);
+  return method.slice(at, at + 3);
 }
 
 /** The words of the sentence from the keeping to the place. */
@@ -126,7 +145,11 @@ export function canningOf(dish: Dish): Canning | null {
     // Spice blends, granola and flours are dry, and keep.
     if (anyTells(method, 'simmers')) return made(sentence, 'shelf', shelf);
   }
-  return null;
+  // Sterile jars that are sealed hot are meant to keep, unless the recipe sends them into the cold.
+  const hot = method.find((sentence) => tells(sentence, 'sterile') && tells(sentence, 'closes'));
+  const word =
+    hot === undefined || anyTells(sentences, 'cold', 'freezer') ? undefined : wordOf(hot, 'closes');
+  return word === undefined || !anyTells(method, 'simmers') ? null : made(hot!, 'shelf', word);
 }
 
 /** "Canning jars", "canning salt": the word describes what follows. */

@@ -73,6 +73,26 @@ export function allSentences(dish: Dish): readonly Sentence[] {
   return [...methodSentences(dish), ...asideSentences(dish)];
 }
 
+/** The sentence of the method in which a mention stands. */
+export function sentenceOf(
+  method: readonly Sentence[],
+  { step, start }: { readonly step: number; readonly start: number },
+): Sentence | undefined {
+  return method.find((each) => each.step === step && each.start <= start && start < each.end);
+}
+
+/**
+ * The sentences of the method from the one that first uses the listing; none where none does. Where the method names the food, a
+ * group before ("everything") does not count.
+ */
+export function sentencesFrom(dish: Dish, listing: Listing): readonly Sentence[] {
+  const uses = dish.uses[listing.index]!;
+  const use = uses.find(({ group }) => !group) ?? uses[0];
+  if (use === undefined) return [];
+  const method = methodSentences(dish);
+  return method.slice(method.indexOf(sentenceOf(method, use)!));
+}
+
 /** The first word or phrase of one of the classes; undefined where the sentence has none. */
 export function wordOf(sentence: Sentence, ...classes: readonly HazardClass[]): HazardWord | undefined {
   return sentence.hazards.find(({ is }) => classes.includes(is));

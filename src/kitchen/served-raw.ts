@@ -8,6 +8,7 @@ import { listingsOf } from './bought.js';
 import {
   allSentences,
   anyTells,
+  asideSentences,
   heatVerbsIn,
   isWordOf,
   itemsIn,
@@ -16,6 +17,7 @@ import {
   placeOfListing,
   placeOfWords,
   type Sentence,
+  sentencesFrom,
   tells,
   textOfWords,
   wordOf,
@@ -26,35 +28,34 @@ const FLOUR = foodsNamed('flour');
 const OTHER_FLOUR = ['oat flour', 'almond flour', 'coconut flour', 'gluten-free flour'].flatMap(foodsNamed);
 const DAIRY = foodsNamed('dairy');
 
-/** The first listing of eggs that are neither pasteurized nor cooked in any step from their own on; null where all are. */
+/** The first listing of eggs that are neither pasteurized nor cooked from their own sentence on; null where all are. */
 export function rawEggs(dish: Dish): Listing | null {
-  const eggs = dish.rawFoods.filter((raw) => raw.safety === 'egg');
-  if (eggs.length === 0 || dish.steps.length === 0) return null;
-  if (eggs.some(({ listing }) => tellsOf(listing.passage.text, 'pasteurized'))) return null;
-  const method = methodSentences(dish);
-  for (const { listing } of eggs) {
-    const uses = dish.uses[listing.index]!;
-    const [first] = uses;
-    if (first === undefined) continue;
-    const own = method.findIndex(
-      ({ step, start, end }) => step === first.step && start <= first.start && first.start < end,
-    );
-    if (own < 0) continue;
-    const byCustom = isByCustom(dish, method[own]!);
-    // Where nothing at all is cooked, the eggs are not; else only a dish known for its raw eggs is asked about.
-    if (!byCustom && method.some(cooks)) continue;
-    if (method.slice(own).some(cooks) || method.slice(own).some((sentence) => tells(sentence, 'hot-thing')))
-      continue;
-    if (allSentences(dish).some((sentence) => tells(sentence, 'egg-caution', 'pasteurized'))) return null;
-    if (!byCustom && (isForLater(dish) || !anyTells(method, 'served-so'))) continue;
-    return listing;
-  }
-  return null;
+  const eggs = dish.rawFoods.filter((raw) => raw.safety === 'egg').map(({ listing }) => listing);
+  if (eggs.length === 0 || eggs.some(({ passage }) => tellsOf(passage.text, 'pasteurized'))) return null;
+  const raw = eggs.find((listing) => isServedRaw(dish, listing));
+  return raw === undefined || isAnnounced(dish) ? null : raw;
 }
 
-/** Whether the title, or the sentence that takes the eggs, names a dish whose eggs are by custom raw. */
+function isServedRaw(dish: Dish, listing: Listing): boolean {
+  const from = sentencesFrom(dish, listing);
+  if (from.length === 0 || from.some((sentence) => cooks(sentence) || tells(sentence, 'hot-thing')))
+    return false;
+  if (isByCustom(dish, from[0]!)) return true;
+  // Where nothing at all is cooked, the eggs are not; else only a dish known for its raw eggs is asked about.
+  const method = methodSentences(dish);
+  return !method.some(cooks) && !isForLater(dish) && anyTells(method, 'served-so');
+}
+
+/** Whether the recipe warns of its raw eggs, or speaks of pasteurized ones. "Top with the raw egg" in the method warns nobody. */
+function isAnnounced(dish: Dish): boolean {
+  return (
+    anyTells(allSentences(dish), 'egg-caution', 'pasteurized') || anyTells(asideSentences(dish), 'raw-egg')
+  );
+}
+
+/** Whether the title, or the sentence that takes the eggs, names a dish whose eggs are by custom raw, or calls them so. */
 function isByCustom(dish: Dish, own: Sentence): boolean {
-  return tellsOf(dish.recipe.title?.text ?? '', 'raw-egg-dish') || tells(own, 'raw-egg-dish');
+  return tellsOf(dish.recipe.title?.text ?? '', 'raw-egg-dish') || tells(own, 'raw-egg-dish', 'raw-egg');
 }
 
 /** Whether the recipe makes a dough or batter that another recipe bakes. */
@@ -91,8 +92,7 @@ export function rawFlour(dish: Dish): Listing | null {
   if (anyTells(sentences, 'heat-treated')) return null;
   const told = tellsOf(dish.recipe.title?.text ?? '', 'eaten-raw') || anyTells(sentences, 'eaten-raw');
   if (!told) return null;
-  const use = dish.uses[listing.index]![0];
-  const after = methodSentences(dish).filter(({ step }) => use === undefined || step! >= use.step);
+  const after = sentencesFrom(dish, listing);
   return after.some(cooks) || anyTells(after, 'hot-thing') ? null : listing;
 }
 
@@ -105,8 +105,9 @@ export function rawMilk(dish: Dish): Place | null {
   const method = methodSentences(dish);
   const sentence = method.find((each) => tells(each, 'raw-dairy'));
   if (listing === undefined && sentence === undefined) return null;
-  const first = listing === undefined ? sentence!.step! : (dish.uses[listing.index]![0]?.step ?? 0);
-  if (method.some((each) => each.step! >= first && pasteurizes(each))) return null;
+  const after =
+    listing === undefined ? method.slice(method.indexOf(sentence!)) : sentencesFrom(dish, listing);
+  if (after.some(pasteurizes)) return null;
   if (listing !== undefined) return placeOfListing(listing);
   const word = wordOf(sentence!, 'raw-dairy')!;
   return placeOfWords(sentence!, word.start, word.end, textOfWords(sentence!, word.start, word.end));

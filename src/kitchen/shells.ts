@@ -3,7 +3,7 @@ import type { Listing } from '../anatomy/types.js';
 import { foodsNamed } from '../larder/food-classes.js';
 import { tellsOf } from '../larder/hazard-words.js';
 import { isCanned, listingsOf } from './bought.js';
-import { allSentences, heatVerbsIn, methodSentences, tells } from './sentences.js';
+import { allSentences, heatVerbsIn, sentencesFrom, tells } from './sentences.js';
 import type { Dish } from './types.js';
 
 const IN_SHELLS = ['clam', 'mussel', 'oyster', 'cockle'].flatMap(foodsNamed);
@@ -17,12 +17,8 @@ export function unsortedShells(dish: Dish): Listing | null {
       !tellsOf(each.passage.text, 'shucked'),
   );
   if (listing === undefined) return null;
-  const method = methodSentences(dish);
-  const [use] = dish.uses[listing.index]!;
-  const cooked = method.some(
-    (sentence) => use !== undefined && sentence.step! >= use.step && heatVerbsIn(sentence).length > 0,
-  );
-  if (!cooked) return null;
+  const method = sentencesFrom(dish, listing);
+  if (!method.some((sentence) => heatVerbsIn(sentence).length > 0)) return null;
   const inShells =
     tellsOf(listing.passage.text, 'shells') || method.some((sentence) => tells(sentence, 'shells'));
   return inShells && !allSentences(dish).some((sentence) => tells(sentence, 'shut-shells')) ? listing : null;

@@ -9,6 +9,8 @@ import {
   methodSentences,
   type Place,
   placeOfWords,
+  type Sentence,
+  tells,
   wordOf,
 } from './sentences.js';
 import type { Dish } from './types.js';
@@ -19,13 +21,10 @@ const MEAT = ['meat', 'poultry'].flatMap(foodsNamed);
 export function frozenInSlowCooker(dish: Dish): Place | null {
   const method = methodSentences(dish);
   if (!anyTells(method, 'slow-cooker')) return null;
-  if (anyTells(allSentences(dish), 'thaw')) return null;
+  if (allSentences(dish).some((sentence) => tells(sentence, 'thaw') && isOfMeat(sentence))) return null;
   for (const sentence of method) {
-    const frozen = wordOf(sentence, 'frozen');
-    if (frozen === undefined || isWarned(sentence, frozen.start)) continue;
-    const meat = foodsIn(sentence).find(({ start, end }) => start >= frozen.end || end > frozen.end);
-    if (meat !== undefined && isMeat(meat.food))
-      return placeOfWords(sentence, meat.start, meat.end, meat.food.name);
+    const meat = frozenMeatIn(sentence);
+    if (meat !== null) return meat;
   }
   const listing = dish.recipe.listings.find(
     (each) => isFrozen(each) && each.line.foods.some(({ row }) => row !== null && isMeat(row)),
@@ -36,6 +35,26 @@ export function frozenInSlowCooker(dish: Dish): Place | null {
   return use === undefined
     ? { passage: listing.passage, start: food.start, end: food.end, food: food.name }
     : { passage: dish.recipe.steps[use.step]!.passage, start: use.start, end: use.end, food: food.name };
+}
+
+/** "The frozen beef", "the beef, still frozen", "the beef straight from the freezer", but not "the beef and the frozen peas". */
+function frozenMeatIn(sentence: Sentence): Place | null {
+  const frozen = wordOf(sentence, 'frozen');
+  if (frozen === undefined || isWarned(sentence, frozen.start)) return null;
+  const foods = foodsIn(sentence);
+  const next = foods.find(
+    ({ start, end }) => start === frozen.end || (start <= frozen.start && end > frozen.end),
+  );
+  const meat = next ?? foods.find(({ food }) => isMeat(food));
+  return meat === undefined || !isMeat(meat.food)
+    ? null
+    : placeOfWords(sentence, meat.start, meat.end, meat.food.name);
+}
+
+/** Whether the sentence names meat, or no food at all. */
+function isOfMeat(sentence: Sentence): boolean {
+  const foods = foodsIn(sentence);
+  return foods.length === 0 || foods.some(({ food }) => isMeat(food));
 }
 
 function isMeat(food: Parameters<typeof isRawAnimal>[0]): boolean {

@@ -4,7 +4,7 @@ import { tellsOf } from '../larder/hazard-words.js';
 import { phraseAt } from '../larder/kitchen-words.js';
 import { durationsIn, heatVerbsIn, methodSentences, type Sentence, tells } from './sentences.js';
 import type { Dish } from './types.js';
-import { verbAt } from './words.js';
+import { verbAt, type Words } from './words.js';
 
 /** An order to wait: offsets of its verb in the step's text. */
 export interface Wait {
@@ -14,34 +14,56 @@ export interface Wait {
   readonly end: number;
 }
 
-/** The waits for which neither the sentence, nor the one before or after, nor a stated time says how long or until when. */
+/** The waits for which neither their sentence, nor what stands around it, nor a stated time says how long or until when. */
 export function untimedWaits(dish: Dish): Wait[] {
   if (dish.recipe.times.some(({ kind }) => kind === 'rest' || kind === 'other')) return [];
   const method = methodSentences(dish);
-  return method.flatMap((sentence, index) => {
-    if (!tells(sentence, 'timed-wait')) return [];
+  // What the last sentence puts away is no longer waited for.
+  return method.slice(0, -1).flatMap((sentence, index) => {
+    if (!tells(sentence, 'timed-wait') || tellsWhen(sentence)) return [];
     // A sentence beside it that heats something tells its own time.
-    const beside = [method[index - 1], method[index + 1]].filter(
-      (near) => near !== undefined && (heatVerbsIn(near).length === 0 || opensWithCue(near)),
+    const beside = [method[index - 1], method[index + 1]].some(
+      (near) =>
+        near !== undefined && (heatVerbsIn(near).length === 0 || opensWithCue(near)) && tellsWhen(near),
     );
-    const wait = [sentence, ...beside].some((near) => tellsWhen(near!)) ? null : waitIn(dish, sentence);
+    // "Proof the yeast. Stir it into warm water, and let it sit for 10 minutes": said in other words.
+    const told =
+      beside ||
+      method.some(
+        (near) =>
+          near.step === sentence.step &&
+          near !== sentence &&
+          tells(near, 'leave') &&
+          durationsIn(near).length > 0,
+      );
+    const wait = told ? null : waitIn(dish, sentence);
     return wait === null ? [] : [wait];
   });
 }
 
 function waitIn(dish: Dish, sentence: Sentence): Wait | null {
   const { words } = dish.steps[sentence.step!]!;
-  for (let at = 0; at < words.keys.length; at++) {
-    const { start, end } = words.words[at]!;
-    if (start < sentence.start || end > sentence.end || !tellsOf(words.keys[at]!, 'timed-wait')) continue;
+  for (let at = 0; at < words.words.length; at++) {
+    const word = words.words[at]!;
+    if (word.start < sentence.start || word.end > sentence.end) continue;
+    if (!tellsOf(words.keys[at]!, 'timed-wait') || word.hyphenated || !isOrder(words, at)) continue;
     const verb = verbAt(words, at);
-    const previous = words.before[at] === '' ? (words.keys[at - 1] ?? '') : '';
-    const isOrder = previous !== 'to' || tellsOf(words.keys[at - 2] ?? '', 'leave');
-    if (verb !== null && isOrder && !words.keys[at]!.endsWith('ing'))
-      return { step: sentence.step!, verb: verb.name, start, end };
+    if (verb !== null) return { step: sentence.step!, verb: verb.name, start: word.start, end: word.end };
   }
   return null;
 }
+
+/** Whether the verb opens a clause, follows "and" or "then", or is let happen: "let the dough rise"; "they will rise" is no order. */
+function isOrder(words: Words, at: number): boolean {
+  if (words.keys[at]!.endsWith('ing')) return false;
+  if (at === 0 || words.before[at] !== '' || tellsOf(words.keys[at - 1]!, 'joining')) return true;
+  return words.keys
+    .slice(Math.max(words.opening[at]!, at - LETTING_REACH), at)
+    .some((key) => tellsOf(key, 'letting'));
+}
+
+/** How many words may stand between "let" and its verb. */
+const LETTING_REACH = 7;
 
 /** "After two hours, …", "When it has doubled, …". */
 function opensWithCue(sentence: Sentence): boolean {
