@@ -57,7 +57,7 @@ function messageOf({ way, passage, start, end }: Canning): string {
   if (way === 'open') return `"${words}": jars that are closed in this way are not safely sealed.`;
   return way === 'process'
     ? `"${words}": food is canned at home, and the process cannot be checked here.`
-    : `"${words}": jars are kept on the shelf, and no canning process is given.`;
+    : `"${words}": the jars are sealed to keep, and no canning process is given.`;
 }
 
 function adviceOf({ lowAcid, tested }: Canning): string {

@@ -55,7 +55,15 @@ function placeOf(sentence: Sentence, thaw: HazardWord): HazardWord | null {
     places.find(({ start }) => start >= thaw.end) ??
     places.filter(({ end }) => end <= thaw.start).at(-1) ??
     out;
-  return place === null || place.is === 'cold' ? null : place;
+  return place === null || place.is === 'cold' || isColdThere(sentence, place) ? null : place;
+}
+
+/** "In the sink under cold running water": a cold place that is said of the same place, before anything joins on. */
+function isColdThere(sentence: Sentence, place: HazardWord): boolean {
+  const next = sentence.hazards.find(
+    ({ is, start }) => start >= place.end && (is === 'cold' || is === 'joining' || is === 'warning'),
+  );
+  return next?.is === 'cold';
 }
 
 interface Named {
@@ -90,7 +98,7 @@ function roomHold(dish: Dish, sentence: Sentence): Hold | null {
   if (place === null || isWarned(sentence, place.end)) return null;
   const end = beforeCold(sentence);
   if (place.start >= end) return null;
-  const time = longTime(sentence, end);
+  const time = longTime(sentence, place, end);
   if (time === null) return null;
   const food = spoilingFood(dish, sentence);
   if (food === null) return null;
@@ -135,15 +143,33 @@ function beforeCold(sentence: Sentence): number {
   return 0;
 }
 
-/** A time of the sentence, before word `end`, that is longer than food may be kept warm. */
-function longTime(sentence: Sentence, end: number): { start: number; end: number } | null {
+/** A stretch of the sentence's text that is a time. */
+interface Time {
+  readonly start: number;
+  readonly end: number;
+  readonly long: boolean;
+}
+
+/** The time nearest to a word, before word `end`, where it is longer than food may be kept warm; null where it is not, or there is none. */
+function longTime(sentence: Sentence, near: HazardWord, end = sentence.keys.length): Time | null {
   const limit = end < sentence.keys.length ? sentence.places[end]![0] : sentence.end;
-  const duration = durationsIn(sentence).find((each) => each.start < limit && isLong(each));
-  if (duration !== undefined) return duration;
-  const word = sentence.hazards.find((each) => each.is === 'long' && each.end <= end);
-  return word === undefined
-    ? null
-    : { start: sentence.places[word.start]![0], end: sentence.places[word.end - 1]![1] };
+  const words = sentence.hazards.filter(({ is }) => is === 'long');
+  const times: Time[] = [
+    ...durationsIn(sentence).map((each) => ({ start: each.start, end: each.end, long: isLong(each) })),
+    ...words.map(({ start, end: last }) => ({
+      start: sentence.places[start]![0],
+      end: sentence.places[last - 1]![1],
+      long: true,
+    })),
+  ].filter(({ start }) => start < limit);
+  const from = sentence.places[near.start]![0];
+  const to = sentence.places[near.end - 1]![1];
+  const away = ({ start, end: last }: Time): number => Math.max(0, start - to, from - last);
+  const nearest = times.reduce<Time | null>(
+    (best, time) => (best === null || away(time) < away(best) ? time : best),
+    null,
+  );
+  return nearest?.long === true ? nearest : null;
 }
 
 function isLong(duration: Duration): boolean {
@@ -232,7 +258,7 @@ function stuffedAhead(dish: Dish, sentence: Sentence): Hold | null {
   const foods = foodsIn(sentence);
   const named = foods.find(({ food }) => food.safety === 'poultry' && !food.ready);
   const isBird = named !== undefined || (bird !== undefined && tells(sentence, 'bird'));
-  const time = isBird ? longTime(sentence, sentence.keys.length) : null;
+  const time = isBird ? longTime(sentence, stuff) : null;
   // Stuffing that is made ahead and kept by itself is no stuffed bird, nor is a bird that roasts for hours.
   if (time === null || heatVerbsIn(sentence).length > 0) return null;
   const food = named?.food.name ?? bird!.food.name;
@@ -289,14 +315,13 @@ function putAway(
     const sentence = sentences[at]!;
     const from = at === index ? part.end : 0;
     const word = sentence.hazards.find(({ is, start }) => is === 'cold' && start >= from);
-    const waits = longTime(sentence, sentence.keys.length) !== null || tells(sentence, 'finish', 'keep');
+    const hold = word ?? sentence.hazards.find(({ is, start }) => is === 'long' && start >= from);
+    const waits =
+      hold !== undefined && (longTime(sentence, hold) !== null || tells(sentence, 'finish', 'keep'));
     const heat = heatVerbsIn(sentence).find(
       (verb) => verb.at >= from && !isWordOf(sentence, verb.at, 'brown', 'partly-cooked'),
     );
-    const long = sentence.hazards.find(({ is, start }) => is === 'long' && start >= from);
-    const hold = word ?? long;
-    if (hold !== undefined && waits && (heat === undefined || heat.at > hold.start))
-      return { sentence, word: hold };
+    if (waits && (heat === undefined || heat.at > hold!.start)) return { sentence, word: hold! };
     if (heat !== undefined) return null;
   }
   return null;

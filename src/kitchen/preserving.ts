@@ -127,7 +127,9 @@ export function canningOf(dish: Dish): Canning | null {
     lowAcid,
     tested,
   });
-  for (const sentence of jarAt < 0 ? [] : method.slice(jarAt)) {
+  const closed = jarAt < 0 ? [] : method.slice(jarAt);
+  // A cake is turned upside down too: the jars must be closed.
+  for (const sentence of anyTells(closed, 'closes') ? closed : []) {
     const open = wordOf(sentence, 'canning-open');
     if (open !== undefined && !isWarned(sentence, open.start)) return made(sentence, 'open', open);
   }

@@ -24,7 +24,8 @@ export function untimedWaits(dish: Dish): Wait[] {
     // A sentence beside it that heats something tells its own time.
     const beside = [method[index - 1], method[index + 1]].some(
       (near) =>
-        near !== undefined && (heatVerbsIn(near).length === 0 || opensWithCue(near)) && tellsWhen(near),
+        near !== undefined &&
+        (opensWithCue(near) || (heatVerbsIn(near).length === 0 && durationsIn(near).length > 0)),
     );
     // "Proof the yeast. Stir it into warm water, and let it sit for 10 minutes": said in other words.
     const told =

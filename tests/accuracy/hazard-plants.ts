@@ -75,6 +75,11 @@ const withListing =
     return line === null || end === null ? null : [line, end];
   };
 
+/** Whether a step gives a time, which a wait planted beside it would borrow. */
+function isTimed(dish: Dish, step: number): boolean {
+  return dish.steps[step]?.items.some(({ kind }) => kind === 'duration') ?? false;
+}
+
 const endOnly: Planter = (dish, wording) => {
   const change = atEnd(dish, wording);
   return change === null ? null : [change];
@@ -208,7 +213,7 @@ const hazards: readonly Hazard[] = [
       'Puree it for a 9-month-old.',
     ],
     plant: (dish, wording, file) =>
-      dish.recipe.listings.some(({ passage }) => /\bhoney\b/i.test(passage.text))
+      dish.recipe.listings.some(({ line }) => line.foods.some(({ row }) => row?.name === 'honey'))
         ? endOnly(dish, wording, file)
         : null,
   },
@@ -276,7 +281,12 @@ const hazards: readonly Hazard[] = [
   {
     rule: 'duration-absent',
     wordings: ['Marinate the X in some salt and oil.', 'Brine the X in salted water.'],
-    plant: beforeAnimal(),
+    plant: (dish, wording, file) => {
+      const step = animalUse(dish)?.use.step;
+      return step === undefined || isTimed(dish, step) || isTimed(dish, step - 1)
+        ? null
+        : beforeAnimal()(dish, wording, file);
+    },
   },
   {
     rule: 'duration-absent',
@@ -286,7 +296,7 @@ const hazards: readonly Hazard[] = [
       const bake = dish.recipe.steps.find(({ passage }) =>
         /^(bake|preheat|heat the oven)/i.test(passage.text),
       );
-      if (bake === undefined) return null;
+      if (bake === undefined || isTimed(dish, bake.index - 1)) return null;
       const { start } = bake.passage.span();
       return [{ start, end: start, text: `${wording} ` }];
     },
