@@ -40,7 +40,8 @@ export const shellfishUnopened: RecipeRule = {
   *look(dish) {
     const listing = unsortedShells(dish);
     if (listing === null) return;
-    const use = dish.uses[listing.index]!.find(({ group }) => !group);
+    const uses = dish.uses[listing.index]!.filter(({ group }) => !group);
+    const use = uses.find(({ step }) => dish.heatings.some((heating) => heating.step === step)) ?? uses[0];
     const food = listing.line.foods[0]!;
     yield {
       span:

@@ -86,13 +86,38 @@ function thawedFood(dish: Dish, sentence: Sentence): Named | null {
 
 /** Where food that spoils is left at room temperature, or lukewarm, for longer than the limit; or a bird is stuffed ahead. */
 export function warmHolds(dish: Dish): Hold[] {
+  const story = storyOf(dish);
   return allSentences(dish).flatMap((sentence) => {
-    const hold = roomHold(dish, sentence) ?? lukewarmHold(sentence) ?? stuffedAhead(dish, sentence);
+    const hold = roomHold(story, sentence) ?? lukewarmHold(sentence) ?? stuffedAhead(dish, sentence);
     return hold === null ? [] : [hold];
   });
 }
 
-function roomHold(dish: Dish, sentence: Sentence): Hold | null {
+/** What was done before: asked for once a recipe, and only where something is left. */
+interface Story {
+  readonly dish: Dish;
+  /** The first sentence that cooks. */
+  readonly cooked: () => Sentence | undefined;
+  /** The first that speaks of a dough or a ferment. */
+  readonly fermented: () => Sentence | undefined;
+}
+
+function storyOf(dish: Dish): Story {
+  const once = (find: () => Sentence | undefined): (() => Sentence | undefined) => {
+    let found: { sentence: Sentence | undefined } | null = null;
+    return () => {
+      found ??= { sentence: find() };
+      return found.sentence;
+    };
+  };
+  return {
+    dish,
+    cooked: once(() => methodSentences(dish).find(boils)),
+    fermented: once(() => methodSentences(dish).find((sentence) => tells(sentence, 'fermented'))),
+  };
+}
+
+function roomHold(story: Story, sentence: Sentence): Hold | null {
   if (!tells(sentence, 'leave') || tells(sentence, 'fermented', 'sous-vide', 'thaw')) return null;
   const place = wordOf(sentence, 'room') ?? leftOut(sentence);
   if (place === null || isWarned(sentence, place.end)) return null;
@@ -100,7 +125,7 @@ function roomHold(dish: Dish, sentence: Sentence): Hold | null {
   if (place.start >= end) return null;
   const time = longTime(sentence, place, end);
   if (time === null) return null;
-  const food = spoilingFood(dish, sentence);
+  const food = spoilingFood(story, sentence);
   if (food === null) return null;
   const start = sentence.places[place.start]![0];
   return {
@@ -153,15 +178,7 @@ interface Time {
 /** The time nearest to a word, before word `end`, where it is longer than food may be kept warm; null where it is not, or there is none. */
 function longTime(sentence: Sentence, near: HazardWord, end = sentence.keys.length): Time | null {
   const limit = end < sentence.keys.length ? sentence.places[end]![0] : sentence.end;
-  const words = sentence.hazards.filter(({ is }) => is === 'long');
-  const times: Time[] = [
-    ...durationsIn(sentence).map((each) => ({ start: each.start, end: each.end, long: isLong(each) })),
-    ...words.map(({ start, end: last }) => ({
-      start: sentence.places[start]![0],
-      end: sentence.places[last - 1]![1],
-      long: true,
-    })),
-  ].filter(({ start }) => start < limit);
+  const times = timesIn(sentence).filter(({ start }) => start < limit);
   const from = sentence.places[near.start]![0];
   const to = sentence.places[near.end - 1]![1];
   const away = ({ start, end: last }: Time): number => Math.max(0, start - to, from - last);
@@ -172,6 +189,18 @@ function longTime(sentence: Sentence, near: HazardWord, end = sentence.keys.leng
   return nearest?.long === true ? nearest : null;
 }
 
+function timesIn(sentence: Sentence): Time[] {
+  const words = sentence.hazards.filter(({ is }) => is === 'long');
+  return [
+    ...durationsIn(sentence).map((each) => ({ start: each.start, end: each.end, long: isLong(each) })),
+    ...words.map(({ start, end }) => ({
+      start: sentence.places[start]![0],
+      end: sentence.places[end - 1]![1],
+      long: true,
+    })),
+  ];
+}
+
 function isLong(duration: Duration): boolean {
   return duration.seconds === null
     ? duration.unit === 'night'
@@ -179,29 +208,28 @@ function isLong(duration: Duration): boolean {
 }
 
 /** The food that spoils and is left: named, a cooked dish by its word, or the raw food that the method has in hand. */
-function spoilingFood(dish: Dish, sentence: Sentence): Named | null {
+function spoilingFood(story: Story, sentence: Sentence): Named | null {
   const foods = foodsIn(sentence).filter(({ food }) => !isAnyOf(food, WATER));
   const spoiling = foods.find(
     ({ food, start }) =>
       isRawAnimal(food) ||
       isAnyOf(food, SPOILING) ||
-      (isAnyOf(food, COOKED_STAPLES) && isCookedThere(dish, sentence, start)),
+      (isAnyOf(food, COOKED_STAPLES) && isCookedThere(story, sentence, start)),
   );
   if (spoiling !== undefined) return { food: spoiling.food.name, named: true };
   const dishWord = wordOf(sentence, 'cooked-dish');
   if (dishWord !== undefined)
     return { food: sentence.keys.slice(dishWord.start, dishWord.end).join(' '), named: true };
   if (foods.length > 0) return null;
-  const inHand = sentence.step === null ? undefined : rawInHand(dish, sentence);
+  const inHand = sentence.step === null ? undefined : rawInHand(story, sentence);
   return inHand === undefined ? null : { food: inHand.name, named: false };
 }
 
-/** Whether a staple is cooked where it is named: "cooked rice", "leftover rice", or rice after it was boiled. */
-function isCookedThere(dish: Dish, sentence: Sentence, at: number): boolean {
+/** Whether a staple is cooked where it is named: "cooked rice", "leftover rice", or rice after something was cooked. */
+function isCookedThere(story: Story, sentence: Sentence, at: number): boolean {
   if (sentence.hazards.some(({ is, end }) => is === 'cooked' && end <= at && end >= at - 2)) return true;
-  return methodSentences(dish).some(
-    (other) => other.step !== null && sentence.step !== null && isBefore(other, sentence) && boils(other),
-  );
+  const cooked = sentence.step === null ? undefined : story.cooked();
+  return cooked !== undefined && isBefore(cooked, sentence);
 }
 
 function boils(sentence: Sentence): boolean {
@@ -212,10 +240,10 @@ function isBefore(one: Sentence, other: Sentence): boolean {
   return one.step! < other.step! || (one.step === other.step && one.start < other.start);
 }
 
-/** The raw animal food that the step, or the one before it, uses and has not cooked before; undefined where a dough or a bake is made. */
-function rawInHand(dish: Dish, sentence: Sentence): Food | undefined {
-  const near = methodSentences(dish).filter((other) => isBefore(other, sentence) || other === sentence);
-  if (anyTells(near, 'fermented')) return undefined;
+/** The raw animal food that the step, or the one before it, uses; undefined where a dough or a bake is made. */
+function rawInHand({ dish, fermented }: Story, sentence: Sentence): Food | undefined {
+  const dough = fermented();
+  if (dough !== undefined && (dough === sentence || isBefore(dough, sentence))) return undefined;
   return dish.rawFoods.find(
     (raw) =>
       raw.safety !== 'egg' &&
@@ -317,7 +345,7 @@ function putAway(
     const word = sentence.hazards.find(({ is, start }) => is === 'cold' && start >= from);
     const hold = word ?? sentence.hazards.find(({ is, start }) => is === 'long' && start >= from);
     const waits =
-      hold !== undefined && (longTime(sentence, hold) !== null || tells(sentence, 'finish', 'keep'));
+      hold !== undefined && (timesIn(sentence).some(({ long }) => long) || tells(sentence, 'finish', 'keep'));
     const heat = heatVerbsIn(sentence).find(
       (verb) => verb.at >= from && !isWordOf(sentence, verb.at, 'brown', 'partly-cooked'),
     );

@@ -25,6 +25,8 @@ export interface Sentence {
   readonly hazards: readonly HazardWord[];
   /** What the passage was read as, where that is already known: in the method. */
   readonly read: Words | null;
+  /** The place of each word among those read; -1 where it is none of them. */
+  readonly readAt: readonly number[];
 }
 
 /** A stretch of a passage that a rule may mark, and the food that it is about. */
@@ -143,21 +145,23 @@ export function foodsIn(sentence: Sentence): { food: Food; start: number; end: n
   return found;
 }
 
-/** The verbs of heat that the sentence orders or goes on with ("bake", "simmering"), each with its word's place. */
-export function heatVerbsIn(sentence: Sentence): { technique: Technique; at: number }[] {
+/** The verbs that the sentence orders or goes on with ("bake", "simmering"), each with its word's place. */
+export function verbsIn(sentence: Sentence): { technique: Technique; at: number }[] {
   return sentence.keys.flatMap((key, at) => {
     const match = techniqueOf(key);
-    if (match === null || !does(match.technique, 'heat')) return [];
-    return isVerb(sentence, at) ? [{ technique: match.technique, at }] : [];
+    return match !== null && isVerb(sentence, at) ? [{ technique: match.technique, at }] : [];
   });
 }
 
+/** Those of heat. */
+export function heatVerbsIn(sentence: Sentence): { technique: Technique; at: number }[] {
+  return verbsIn(sentence).filter(({ technique }) => does(technique, 'heat'));
+}
+
 /** Whether a word acts as a verb: in the method as its step was read, elsewhere by its form alone. */
-function isVerb(sentence: Sentence, at: number): boolean {
-  const { read, keys, places } = sentence;
+function isVerb({ read, readAt, keys }: Sentence, at: number): boolean {
   if (read === null) return techniqueOf(keys[at]!)!.form === 'base';
-  const index = read.words.findIndex(({ start }) => start === places[at]![0]);
-  return index >= 0 && verbAt(read, index) !== null;
+  return readAt[at]! >= 0 && verbAt(read, readAt[at]!) !== null;
 }
 
 /** Whether a word that forbids stands before word `at` of the sentence: "never thaw it on the counter". */
@@ -183,26 +187,33 @@ function keptFor(
 
 const WORD = /[\p{L}\p{N}][\p{L}\p{N}'’]*/gu;
 const STOP = /[.!?](?=\s|$)|;/;
+/** What runs on longer is a list and no sentence; words further apart say nothing of each other. */
+const LONGEST_SENTENCE = 120;
 
 function sentencesOf(passage: Passage, step: number | null, read: Words | null): Sentence[] {
   const { text } = passage;
   const found: Sentence[] = [];
   let keys: string[] = [];
   let places: [number, number][] = [];
+  let readAt: number[] = [];
   let start = 0;
   const close = (end: number): void => {
     if (keys.length > 0)
-      found.push({ passage, step, start, end, keys, places, hazards: hazardWordsIn(keys), read });
+      found.push({ passage, step, start, end, keys, places, hazards: hazardWordsIn(keys), read, readAt });
     keys = [];
     places = [];
+    readAt = [];
     start = end;
   };
   let last = 0;
-  for (const match of text.matchAll(WORD)) {
-    if (endsBetween(text.slice(last, match.index), match[0])) close(match.index);
-    last = match.index + match[0].length;
-    keys.push(fold(match[0]));
-    places.push([match.index, last]);
+  let next = 0;
+  for (const { 0: word, index } of text.matchAll(WORD)) {
+    if (keys.length >= LONGEST_SENTENCE || endsBetween(text.slice(last, index), word)) close(index);
+    last = index + word.length;
+    keys.push(fold(word));
+    places.push([index, last]);
+    while (read !== null && next < read.words.length && read.words[next]!.start < index) next++;
+    readAt.push(read?.words[next]?.start === index ? next : -1);
   }
   close(text.length);
   return found;

@@ -2,7 +2,7 @@
 
 import { tellsOf } from '../larder/hazard-words.js';
 import { phraseAt } from '../larder/kitchen-words.js';
-import { durationsIn, heatVerbsIn, methodSentences, type Sentence, tells } from './sentences.js';
+import { durationsIn, methodSentences, type Sentence, tells, verbsIn } from './sentences.js';
 import type { Dish } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -21,35 +21,38 @@ export function untimedWaits(dish: Dish): Wait[] {
   // What the last sentence puts away is no longer waited for.
   return method.slice(0, -1).flatMap((sentence, index) => {
     if (!tells(sentence, 'timed-wait') || tellsWhen(sentence)) return [];
-    // A sentence beside it that heats something tells its own time.
+    // A sentence beside it that kneads or heats something tells its own time; "half an hour is enough" tells this one's.
     const beside = [method[index - 1], method[index + 1]].some(
       (near) =>
         near !== undefined &&
-        (opensWithCue(near) || (heatVerbsIn(near).length === 0 && durationsIn(near).length > 0)),
+        (opensWithCue(near) ||
+          (durationsIn(near).length > 0 && (tells(near, 'leave') || verbsIn(near).length === 0))),
     );
     // "Proof the yeast. Stir it into warm water, and let it sit for 10 minutes": said in other words.
     const told =
       beside ||
-      method.some(
-        (near) =>
-          near.step === sentence.step &&
-          near !== sentence &&
-          tells(near, 'leave') &&
-          durationsIn(near).length > 0,
-      );
-    const wait = told ? null : waitIn(dish, sentence);
+      method
+        .slice(Math.max(0, index - STEP_REACH), index + STEP_REACH)
+        .some(
+          (near) =>
+            near.step === sentence.step &&
+            near !== sentence &&
+            tells(near, 'leave') &&
+            durationsIn(near).length > 0,
+        );
+    const wait = told ? null : waitIn(sentence);
     return wait === null ? [] : [wait];
   });
 }
 
-function waitIn(dish: Dish, sentence: Sentence): Wait | null {
-  const { words } = dish.steps[sentence.step!]!;
-  for (let at = 0; at < words.words.length; at++) {
-    const word = words.words[at]!;
-    if (word.start < sentence.start || word.end > sentence.end) continue;
-    if (!tellsOf(words.keys[at]!, 'timed-wait') || word.hyphenated || !isOrder(words, at)) continue;
-    const verb = verbAt(words, at);
-    if (verb !== null) return { step: sentence.step!, verb: verb.name, start: word.start, end: word.end };
+function waitIn(sentence: Sentence): Wait | null {
+  const { read, readAt, step } = sentence;
+  for (const at of read === null ? [] : readAt) {
+    const word = read!.words[at];
+    if (word === undefined || word.hyphenated || !tellsOf(word.key, 'timed-wait') || !isOrder(read!, at))
+      continue;
+    const verb = verbAt(read!, at);
+    if (verb !== null) return { step: step!, verb: verb.name, start: word.start, end: word.end };
   }
   return null;
 }
@@ -63,6 +66,8 @@ function isOrder(words: Words, at: number): boolean {
     .some((key) => tellsOf(key, 'letting'));
 }
 
+/** How many sentences off a step may still tell how long. */
+const STEP_REACH = 6;
 /** How many words may stand between "let" and its verb. */
 const LETTING_REACH = 7;
 

@@ -123,13 +123,22 @@ export function hazardWordsIn(keys: readonly string[], from = 0, to = keys.lengt
     for (const { is, words } of entries) {
       const end = at + words.length;
       const isHere = end <= to && words.every((word, index) => word === singular(keys[at + index]!));
-      // Of "on the counter" and "counter" the longer says all.
-      if (isHere && !found.some((other) => other.is === is && other.end >= end))
-        found.push({ is, start: at, end });
+      if (isHere && !isCovered(found, is, end)) found.push({ is, start: at, end });
     }
   }
   return found;
 }
+
+/** Of "on the counter" and "counter" the longer says all: whether one that ends no earlier was found just before. */
+function isCovered(found: readonly HazardWord[], is: HazardClass, end: number): boolean {
+  for (let at = found.length - 1; at >= 0 && found[at]!.start > end - LONGEST_PHRASE; at--) {
+    if (found[at]!.is === is && found[at]!.end >= end) return true;
+  }
+  return false;
+}
+
+/** No phrase of the table has more words. */
+const LONGEST_PHRASE = 10;
 
 /** Whether a text holds a word of one of the classes; hyphens part words. */
 export function tellsOf(text: string, ...classes: readonly HazardClass[]): boolean {
