@@ -15,6 +15,7 @@ import { explainRule, listRules } from './reports/explain.js';
 import { galley } from './reports/galley.js';
 import { json } from './reports/json.js';
 import { plain } from './reports/plain.js';
+import { safetyPage } from './reports/safety-page.js';
 import { showJson } from './reports/show.js';
 import { showText } from './reports/show-text.js';
 import { oneLine } from './reports/text.js';
@@ -96,10 +97,12 @@ program
   .command('explain')
   .description('tell what a rule looks for, why, and by which source')
   .argument('[rule]', 'the name of a rule; all are listed if left out')
+  .option('--safety', 'print the page of all rules of food safety, in Markdown')
   .addHelpText('after', () =>
     helpAfter([
       ['tamis explain', 'list the rules by topic'],
       ['tamis explain unlisted-ingredient', 'tell about one rule'],
+      ['tamis explain --safety', 'what the safety rules cover, and what not'],
     ]),
   )
   .action(explain);
@@ -126,7 +129,11 @@ function show(paths: string[], options: { readonly as: 'text' | 'json' }): void 
   process.stdout.write(options.as === 'json' ? showJson(dishes) : showText(dishes, screen()));
 }
 
-function explain(name: string | undefined): void {
+function explain(name: string | undefined, options: { readonly safety?: boolean }): void {
+  if (options.safety === true) {
+    process.stdout.write(safetyPage(rules));
+    return;
+  }
   process.stdout.write(
     name === undefined ? listRules(rules, screen()) : explainRule(ruleNamed(name, rules), screen()),
   );

@@ -8,7 +8,7 @@ export const canningUntested: RecipeRule = {
   topic: 'safety',
   weight: 'query',
   summary: 'Food is canned at home: the process cannot be taken as tested, and is never passed as safe.',
-  why: 'Only a tested process, for this food, this jar and this altitude, is known to stop botulism. Local codes and licensed practice come first.',
+  why: 'Only a tested process, for this food, this jar and this altitude, is known to stop botulism.',
   sources: ['USDA Complete Guide to Home Canning, 2015'],
   beyond:
     'Whether a process is right: none is ever passed as safe; jams, pickles and ferments that are kept in the refrigerator; dry goods in jars.',

@@ -9,7 +9,7 @@ export const dangerZoneHold: RecipeRule = {
   weight: 'fault',
   summary:
     'Food that spoils is left between 40°F and 140°F for more than 2 hours, or a bird is stuffed ahead.',
-  why: 'Between refrigerator cold and serving heat bacteria double in minutes, and what some leave behind no cooking destroys. Local codes and licensed practice come first.',
+  why: 'Between refrigerator cold and serving heat bacteria double in minutes, and what some leave behind no cooking destroys.',
   sources: [
     'USDA FSIS, Danger Zone (40°F to 140°F): no more than 2 hours, 1 hour above 90°F',
     'USDA FSIS, Stuffing and Food Safety: a bird is stuffed right before it is cooked',

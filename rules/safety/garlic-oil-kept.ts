@@ -8,7 +8,7 @@ export const garlicOilKept: RecipeRule = {
   topic: 'safety',
   weight: 'fault',
   summary: 'Garlic or herbs in oil are kept longer than 4 days, or not refrigerated.',
-  why: 'Under oil there is no air and no acid: the spores of botulism that come with garlic and herbs can grow there, and nothing shows it. Local codes and licensed practice come first.',
+  why: 'Under oil there is no air and no acid: the spores of botulism that come with garlic and herbs can grow there, and nothing shows it.',
   sources: [
     'CDC, botulism prevention: oils infused with garlic or herbs are refrigerated and thrown away after 4 days',
     'University extension services after CDC advice (some leaflets say up to 7 days)',

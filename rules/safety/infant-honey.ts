@@ -8,7 +8,7 @@ export const infantHoney: RecipeRule = {
   topic: 'safety',
   weight: 'fault',
   summary: 'Food for infants has honey in it.',
-  why: 'Honey may carry spores of botulism, which can grow in the gut of a child under 12 months. Local codes and licensed practice come first.',
+  why: 'Honey may carry spores of botulism, which can grow in the gut of a child under 12 months.',
   sources: ['CDC, infant botulism: no honey before 12 months of age'],
   beyond: 'Bought foods that contain honey; corn syrup; other foods that infants should not have.',
   examples: [

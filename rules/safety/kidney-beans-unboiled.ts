@@ -8,7 +8,7 @@ export const kidneyBeansUnboiled: RecipeRule = {
   topic: 'safety',
   weight: 'fault',
   summary: 'Dried kidney beans are not soaked, drained and boiled hard for 10 minutes.',
-  why: 'Raw kidney beans hold a toxin that a hard boil destroys; a slow cooker does not, and may make them worse. Local codes and licensed practice come first.',
+  why: 'Raw kidney beans hold a toxin that a hard boil destroys; a slow cooker does not, and may make them worse.',
   sources: [
     'FDA Bad Bug Book, 2nd ed., phytohaemagglutinin: soaked 5 hours, the water thrown away, boiled at least 10 minutes (30 advised)',
   ],

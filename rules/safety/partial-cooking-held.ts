@@ -8,7 +8,7 @@ export const partialCookingHeld: RecipeRule = {
   topic: 'safety',
   weight: 'fault',
   summary: 'Meat or poultry is browned or cooked in part, and put away to be finished later.',
-  why: 'Half-cooked meat is warm enough for bacteria to grow and not hot enough to kill them. Local codes and licensed practice come first.',
+  why: 'Half-cooked meat is warm enough for bacteria to grow and not hot enough to kill them.',
   sources: [
     'USDA FSIS, Kitchen Companion: never brown or partially cook meat or poultry to refrigerate and finish cooking later',
   ],

@@ -8,7 +8,7 @@ export const rawEggServed: RecipeRule = {
   topic: 'safety',
   weight: 'query',
   summary: 'Eggs are served raw: not cooked, not pasteurized, and without a caution.',
-  why: 'A raw egg may carry salmonella, which is dangerous to the very young, the old, the pregnant and the ill. Local codes and licensed practice come first.',
+  why: 'A raw egg may carry salmonella, which is dangerous to the very young, the old, the pregnant and the ill.',
   sources: [
     'FDA Food Code 2022, 3-202.13 and 3-801.11: pasteurized eggs where eggs are served raw',
     'FDA consumer advice on eggs',

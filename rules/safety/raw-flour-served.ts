@@ -8,7 +8,7 @@ export const rawFlourServed: RecipeRule = {
   topic: 'safety',
   weight: 'query',
   summary: 'A dough or batter with raw flour is meant to be eaten as it is.',
-  why: 'Flour is a raw food: it is milled from grain as it comes from the field, and no mill kills the germs in it. Local codes and licensed practice come first.',
+  why: 'Flour is a raw food: it is milled from grain as it comes from the field, and no mill kills the germs in it.',
   sources: ['FDA consumer advice on flour and raw dough', 'CDC, Raw Flour and Dough'],
   beyond:
     'Tasting a dough that is then baked; flour that only dusts a board; how flour could be heat-treated at home, for which there is no tested way.',

@@ -8,7 +8,7 @@ export const rawMilkServed: RecipeRule = {
   topic: 'safety',
   weight: 'fault',
   summary: 'Raw milk or cream is served without having been heated.',
-  why: 'Raw milk may carry listeria, salmonella and the like; pasteurizing kills them and takes little from the milk. Local codes and licensed practice come first.',
+  why: 'Raw milk may carry listeria, salmonella and the like; pasteurizing kills them and takes little from the milk.',
   sources: [
     'FDA and CDC, raw milk',
     'FDA Food Code 2022, 3-202.14',

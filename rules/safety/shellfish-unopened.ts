@@ -8,7 +8,7 @@ export const shellfishUnopened: RecipeRule = {
   topic: 'safety',
   weight: 'query',
   summary: 'Clams, mussels or oysters cook in their shells, and those that stay shut are not thrown out.',
-  why: 'A shell that opens is the sign that the mollusk was alive and is cooked. Local codes and licensed practice come first.',
+  why: 'A shell that opens is the sign that the mollusk was alive and is cooked.',
   sources: [
     'USDA FSIS and foodsafety.gov, Safe Minimum Internal Temperature chart: clams, oysters, mussels until their shells open',
     'FDA, Selecting and Serving Fresh and Frozen Seafood Safely',

@@ -8,7 +8,7 @@ export const slowCookerFrozen: RecipeRule = {
   topic: 'safety',
   weight: 'fault',
   summary: 'Frozen meat or poultry goes into a slow cooker.',
-  why: 'A slow cooker takes hours to bring frozen meat through the heat at which bacteria grow. Local codes and licensed practice come first.',
+  why: 'A slow cooker takes hours to bring frozen meat through the heat at which bacteria grow.',
   sources: [
     'USDA FSIS, Slow Cookers and Food Safety: always thaw meat or poultry before it goes into a slow cooker',
   ],

@@ -8,7 +8,7 @@ export const thawUnsafe: RecipeRule = {
   topic: 'safety',
   weight: 'fault',
   summary: 'Meat, poultry or fish is thawed on the counter, in the sink or in warm water.',
-  why: 'The outside is warm enough for bacteria to multiply long before the middle has thawed. Local codes and licensed practice come first.',
+  why: 'The outside is warm enough for bacteria to multiply long before the middle has thawed.',
   sources: ['USDA FSIS, The Big Thaw: safe defrosting methods', 'USDA FSIS, Danger Zone (40°F to 140°F)'],
   beyond:
     'Thawing of which the place is not said; dough, fruit, vegetables and dishes that are cooked already; how long a thaw in the refrigerator takes.',

@@ -8,7 +8,7 @@ export const wildFoodCaution: RecipeRule = {
   topic: 'safety',
   weight: 'query',
   summary: 'Wild food is gathered without a caution, or is served raw where it must be cooked.',
-  why: 'Some wild plants and mushrooms have poisonous doubles, and some are poisonous themselves until they are cooked. Local codes and licensed practice come first.',
+  why: 'Some wild plants and mushrooms have poisonous doubles, and some are poisonous themselves until they are cooked.',
   sources: [
     'FDA, Bad Bug Book, 2nd ed., mushroom toxins',
     'CDC MMWR 33(13), 1984: poisoning from elderberry juice',
