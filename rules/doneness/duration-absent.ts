@@ -7,7 +7,7 @@ export const durationAbsent: RecipeRule = {
   name: 'duration-absent',
   topic: 'doneness',
   weight: 'query',
-  summary: 'A rise, a marinade, a brine or a freeze is ordered with neither a time nor a sign of its end.',
+  summary: 'A rise, a marinade, a brine or a cure is ordered with neither a time nor a sign of its end.',
   why: 'A dough that waits too short, or meat too long, is spoiled before the stove is lit; heat without a time or cue is another rule’s.',
   sources: ['House styles of cookbook publishers', 'Practice of food magazines'],
   examples: [

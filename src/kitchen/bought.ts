@@ -35,9 +35,9 @@ export function isDry(listing: Listing): boolean {
   return tellsOf(listing.passage.text, 'dried');
 }
 
-/** Whether the line asks for it frozen and does not have it thawed. */
-export function isFrozen(listing: Listing): boolean {
-  return tellsOf(listing.passage.text, 'frozen') && !tellsOf(listing.passage.text, 'thawed');
+/** Whether the line asks for it frozen, and neither has it thawed nor says that it is cooked. */
+export function isFrozen({ passage }: Listing): boolean {
+  return tellsOf(passage.text, 'frozen') && !tellsOf(passage.text, 'thawed', 'cooked', 'can');
 }
 
 /** The listings that are, or may be, one of these foods or a kind of one. */

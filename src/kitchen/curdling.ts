@@ -1,7 +1,7 @@
 /** Finds cultured dairy that is stirred at once into something boiling. */
 import { isAnyOf } from '../larder/food-classes.js';
 import { hazardFoods, tellsOf } from '../larder/hazard-words.js';
-import { methodSentences, type Sentence, sentenceOf, tells, wordOf } from './sentences.js';
+import { isWordOf, methodSentences, type Sentence, sentenceOf, tells, wordOf } from './sentences.js';
 import type { Dish, Mention } from './types.js';
 
 const CURDLES = hazardFoods('curdles');
@@ -25,6 +25,8 @@ function boilsWhenStirredIn(dish: Dish, mention: Mention): boolean {
   const next = method[at + 1];
   if (next !== undefined && next.step === mention.step && tells(next, 'gently')) return false;
   const place = wordPlace(own, mention);
+  // "Stir the cucumber into the yogurt": nothing happens to the yogurt.
+  if (isWordOf(own, place - 1, 'receives') || isWordOf(own, place - 2, 'receives')) return false;
   // "Into the boiling soup" says it behind the food, "and bring to a boil" does not.
   const boils = own.hazards.filter(({ is }) => is === 'boil');
   if (boils.some(({ start, end }) => end <= place || own.keys[start - 1] === 'the')) return true;

@@ -2,7 +2,7 @@
 import type { Listing } from '../anatomy/types.js';
 import { isAnyOf } from '../larder/food-classes.js';
 import { hazardFoods, tellsOf } from '../larder/hazard-words.js';
-import { allSentences, anyTells, heatVerbsIn, sentencesFrom } from './sentences.js';
+import { allSentences, anyTells, asideSentences, heatVerbsIn, sentencesFrom } from './sentences.js';
 import type { Dish } from './types.js';
 
 const WILD = hazardFoods('wild-food');
@@ -23,7 +23,12 @@ export function foragedFoods(dish: Dish): Foraged | null {
   const said = dish.recipe.listings.find(({ passage }) => tellsOf(passage.text, 'foraged'));
   const listing = said ?? wild;
   if (listing === undefined) return null;
-  const gathered = said !== undefined || anyTells(sentences, 'foraged');
+  const gathered =
+    said !== undefined ||
+    anyTells(sentences, 'foraged') ||
+    tellsOf(dish.recipe.title?.text ?? '', 'foraged') ||
+    anyTells(asideSentences(dish), 'gathered') ||
+    tellsOf(listing.passage.text, 'gathered');
   const cautioned = anyTells(sentences, 'wild-caution') || tellsOf(listing.passage.text, 'wild-caution');
   return gathered && !cautioned ? { listing, why: 'gathered' } : null;
 }

@@ -2,11 +2,11 @@
 import { toFahrenheit } from '../arithmetic/temperatures.js';
 import type { Duration, Item } from '../grammar/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
-import { type HazardWord, hazardFoods } from '../larder/hazard-words.js';
+import { type HazardWord, hazardFoods, tellsOf } from '../larder/hazard-words.js';
 import { limitFahrenheit, limitSeconds } from '../larder/limits.js';
 import { techniqueOf } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
-import { isFrozen, isRawAnimal, rawAnimalsOf } from './bought.js';
+import { isFrozen, isRawAnimal, listingsOf, rawAnimalsOf } from './bought.js';
 import {
   allSentences,
   anyTells,
@@ -16,6 +16,7 @@ import {
   isWarned,
   isWordOf,
   itemsIn,
+  listSentences,
   methodSentences,
   type Place,
   placeOfWords,
@@ -37,8 +38,8 @@ const SPOILING = hazardFoods('spoiling');
 
 /** Where raw animal food is thawed on the counter, in the sink or in warm water. */
 export function unsafeThaws(dish: Dish): Hold[] {
-  return allSentences(dish).flatMap((sentence) => {
-    const thaw = wordOf(sentence, 'thaw');
+  return [...allSentences(dish), ...listSentences(dish)].flatMap((sentence) => {
+    const thaw = thawingWord(sentence);
     if (thaw === undefined) return [];
     const place = placeOf(sentence, thaw);
     if (place === null || isWarned(sentence, place.start)) return [];
@@ -47,15 +48,31 @@ export function unsafeThaws(dish: Dish): Hold[] {
   });
 }
 
+/** The word for thawing; or, where something frozen is left somewhere, the word for frozen. */
+function thawingWord(sentence: Sentence): HazardWord | undefined {
+  const thaw = wordOf(sentence, 'thaw');
+  if (thaw !== undefined || !tells(sentence, 'leave')) return thaw;
+  return tells(sentence, 'room') || leftOut(sentence) !== null
+    ? wordOf(sentence, 'frozen', 'freezer')
+    : undefined;
+}
+
 /** Where something is thawed, if that is no cold place: the first place told after the word, else the last before it. */
 function placeOf(sentence: Sentence, thaw: HazardWord): HazardWord | null {
-  const places = sentence.hazards.filter(({ is }) => is === 'room' || is === 'warm-water' || is === 'cold');
+  const places = sentence.hazards.filter(
+    (word) => word.is === 'room' || word.is === 'warm-water' || isCold(sentence, word),
+  );
   const out = leftOut(sentence);
   const place =
     places.find(({ start }) => start >= thaw.end) ??
     places.filter(({ end }) => end <= thaw.start).at(-1) ??
     out;
   return place === null || place.is === 'cold' || isColdThere(sentence, place) ? null : place;
+}
+
+/** A cold place or water; "outside the refrigerator" is none. */
+function isCold(sentence: Sentence, { is, start }: HazardWord): boolean {
+  return is === 'cold' && !isWordOf(sentence, start, 'room');
 }
 
 /** "In the sink under cold running water": a cold place that is said of the same place, before anything joins on. */
@@ -76,7 +93,8 @@ function thawedFood(dish: Dish, sentence: Sentence): Named | null {
   const foods = foodsIn(sentence).filter(({ food }) => !isAnyOf(food, WATER));
   const raw = foods.find(({ food }) => isRawAnimal(food));
   if (raw !== undefined) return { food: raw.food.name, named: true };
-  if (foods.length > 0 || tells(sentence, 'fermented')) return null;
+  // "Fillets" and "breasts" tell no food.
+  if (foods.some(({ food }) => !food.generic) || tells(sentence, 'fermented')) return null;
   const animals = rawAnimalsOf(dish);
   const otherFrozen = dish.recipe.listings.some(
     (listing) => isFrozen(listing) && !listing.line.foods.some(({ row }) => row !== null && isRawAnimal(row)),
@@ -118,7 +136,8 @@ function storyOf(dish: Dish): Story {
 }
 
 function roomHold(story: Story, sentence: Sentence): Hold | null {
-  if (!tells(sentence, 'leave') || tells(sentence, 'fermented', 'sous-vide', 'thaw')) return null;
+  if (!tells(sentence, 'leave') || tells(sentence, 'fermented', 'sous-vide')) return null;
+  if (thawingWord(sentence) !== undefined) return null;
   const place = wordOf(sentence, 'room') ?? leftOut(sentence);
   if (place === null || isWarned(sentence, place.end)) return null;
   const end = beforeCold(sentence);
@@ -157,7 +176,7 @@ const LEAVE_REACH = 7;
 
 /** The word before which the sentence speaks of no cold place: "let cool at room temperature, then | refrigerate overnight". */
 function beforeCold(sentence: Sentence): number {
-  const cold = sentence.hazards.find(({ is }) => is === 'cold' || is === 'freezer');
+  const cold = sentence.hazards.find((word) => word.is === 'freezer' || isCold(sentence, word));
   if (cold === undefined) return sentence.keys.length;
   const { text } = sentence.passage;
   for (let at = cold.start; at > 0; at--) {
@@ -221,13 +240,18 @@ function spoilingFood(story: Story, sentence: Sentence): Named | null {
   if (dishWord !== undefined)
     return { food: sentence.keys.slice(dishWord.start, dishWord.end).join(' '), named: true };
   if (foods.length > 0) return null;
-  const inHand = sentence.step === null ? undefined : rawInHand(story, sentence);
+  const inHand =
+    sentence.step === null ? undefined : (rawInHand(story, sentence) ?? stapleInHand(story, sentence));
   return inHand === undefined ? null : { food: inHand.name, named: false };
 }
 
 /** Whether a staple is cooked where it is named: "cooked rice", "leftover rice", or rice after something was cooked. */
 function isCookedThere(story: Story, sentence: Sentence, at: number): boolean {
   if (sentence.hazards.some(({ is, end }) => is === 'cooked' && end <= at && end >= at - 2)) return true;
+  // What soaks is dry yet, whatever was cooked before.
+  if (tells(sentence, 'soak')) return false;
+  if (listingsOf(story.dish, COOKED_STAPLES).some(({ passage }) => tellsOf(passage.text, 'cooked')))
+    return true;
   const cooked = sentence.step === null ? undefined : story.cooked();
   return cooked !== undefined && isBefore(cooked, sentence);
 }
@@ -244,11 +268,21 @@ function isBefore(one: Sentence, other: Sentence): boolean {
 function rawInHand({ dish, fermented }: Story, sentence: Sentence): Food | undefined {
   const dough = fermented();
   if (dough !== undefined && (dough === sentence || isBefore(dough, sentence))) return undefined;
-  return dish.rawFoods.find(
-    (raw) =>
-      raw.safety !== 'egg' &&
-      dish.uses[raw.listing.index]!.some(({ step }) => step === sentence.step || step === sentence.step! - 1),
-  )?.food;
+  return dish.rawFoods.find(({ listing, safety }) => {
+    const uses = dish.uses[listing.index]!;
+    const isNear = uses.some(({ step }) => step === sentence.step || step === sentence.step! - 1);
+    return safety !== 'egg' && (isNear || uses.length === 0);
+  })?.food;
+}
+
+/** The rice, pasta or beans that the sentence before speaks of, where they are cooked by then. */
+function stapleInHand({ dish, cooked, fermented }: Story, sentence: Sentence): Food | undefined {
+  const method = methodSentences(dish);
+  const before = method[method.indexOf(sentence) - 1];
+  const first = cooked();
+  if (before === undefined || first === undefined || fermented() !== undefined) return undefined;
+  if (first !== before && !isBefore(first, before)) return undefined;
+  return foodsIn(before).find(({ food }) => isAnyOf(food, COOKED_STAPLES))?.food;
 }
 
 /** "Hold the pork in a 120°F oven for 4 hours": a heat of the danger zone, for longer than the limit. */

@@ -29,7 +29,12 @@ function speaksOfInfants(text: string): boolean {
   const keys = text.split(/[^\p{L}\p{N}'’]+/u).map(fold);
   const found = hazardWordsIn(keys);
   return found.some(
-    ({ is, end }) =>
-      is === 'infant' && !found.some((other) => other.is === 'beside-baby' && other.start === end),
+    ({ is, start, end }) =>
+      is === 'infant' &&
+      !found.some(
+        (other) =>
+          (other.is === 'beside-baby' && other.start === end) ||
+          (other.is === 'no-infant' && other.start <= start && other.end >= end),
+      ),
   );
 }

@@ -40,7 +40,7 @@ export function keptInOil(dish: Dish): OilKept | null {
   const isSour = listingsOf(dish, ACID).length > 0;
   const isOil = !isSour && isOfOil(dish.recipe.title?.text ?? '');
   const laid = method.filter(
-    (sentence) => tells(sentence, 'in-oil') && (isOil || laysInOil(sentence, isSour)),
+    (sentence) => tells(sentence, 'in-oil') && (isOil || laysInOil(method, sentence, isSour)),
   );
   if (!isOil && laid.length === 0) return null;
   const sentences = allSentences(dish);
@@ -64,11 +64,13 @@ export function keptInOil(dish: Dish): OilKept | null {
 }
 
 /** Whether the sentence lays garlic or herbs in oil to keep them; sour things in the same sentence or recipe make it a pickle or a dressing. */
-function laysInOil(sentence: Sentence, isSour: boolean): boolean {
+function laysInOil(method: readonly Sentence[], sentence: Sentence, isSour: boolean): boolean {
   const foods = foodsIn(sentence).map(({ food }) => food);
   if (foods.some((food) => isAnyOf(food, ACID))) return false;
   const named = foods.some((food) => isAnyOf(food, FRESH) && !isAnyOf(food, DRY));
-  return tells(sentence, 'jar', 'keep') && (named || !isSour);
+  if (tells(sentence, 'jar', 'keep')) return named || !isSour;
+  const next = method[method.indexOf(sentence) + 1];
+  return named && next !== undefined && tells(next, 'jar') && tells(next, 'keep', 'cold');
 }
 
 /** The sentence and the two after it, which may say where and how long. */
@@ -96,7 +98,8 @@ function isOfOil(title: string): boolean {
 
 function isKept(sentence: Sentence): boolean {
   return (
-    tells(sentence, 'keep') || (tells(sentence, 'jar') && tells(sentence, 'in-oil', 'seal', 'shelf', 'cold'))
+    tells(sentence, 'keep', 'cold') ||
+    (tells(sentence, 'jar') && tells(sentence, 'in-oil', 'seal', 'shelf', 'cold'))
   );
 }
 
@@ -118,7 +121,7 @@ export function canningOf(dish: Dish): Canning | null {
   const sentences = allSentences(dish);
   if (!anyTells(method, 'jar', 'canning')) return null;
   const jarAt = method.findIndex((sentence) => tells(sentence, 'jar'));
-  const sealed = anyTells(method, 'seal');
+  const sealed = anyTells(method, 'seal', 'closes');
   const tested = anyTells(sentences, 'tested');
   const lowAcid = dish.recipe.listings.some(({ passage }) => tellsOf(passage.text, 'low-acid'));
   const made = (sentence: Sentence, way: Canning['way'], word: HazardWord): Canning => ({
@@ -129,13 +132,18 @@ export function canningOf(dish: Dish): Canning | null {
   });
   const closed = jarAt < 0 ? [] : method.slice(jarAt);
   // A cake is turned upside down too: the jars must be closed.
-  for (const sentence of anyTells(closed, 'closes') ? closed : []) {
-    const open = wordOf(sentence, 'canning-open');
+  for (const [index, sentence] of (anyTells(closed, 'closes') ? closed : []).entries()) {
+    if (!tells(sentence, 'jar') && !tells(closed[index - 1] ?? sentence, 'jar')) continue;
+    const oven = tells(sentence, 'jar') && !tells(sentence, 'sterile') ? wordOf(sentence, 'oven') : undefined;
+    const open = wordOf(sentence, 'canning-open') ?? (tells(sentence, 'closes') ? oven : undefined);
     if (open !== undefined && !isWarned(sentence, open.start)) return made(sentence, 'open', open);
   }
   for (const sentence of method) {
-    const word = wordOf(sentence, 'canning');
-    if (word !== undefined && !isVessel(sentence, word)) return made(sentence, 'process', word);
+    const boiled = tells(sentence, 'boil') ? wordOf(sentence, 'full-jar') : undefined;
+    const word = wordOf(sentence, 'canning') ?? boiled;
+    // Headspace is left in a box for the freezer too.
+    if (word !== undefined && !isVessel(sentence, word) && !tells(sentence, 'freezer'))
+      return made(sentence, 'process', word);
   }
   if (jarAt < 0 || !sealed) return null;
   for (const sentence of sentences) {

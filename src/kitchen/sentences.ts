@@ -60,6 +60,15 @@ export function methodSentences(dish: Dish): readonly Sentence[] {
   );
 }
 
+/** What the lines of the list say beyond food and amount. */
+export function listSentences(dish: Dish): readonly Sentence[] {
+  return keptFor(dish, lists, () =>
+    dish.recipe.listings
+      .filter(({ line }) => line.preparation.length + line.asides.length + line.unread.length > 0)
+      .flatMap(({ passage }) => sentencesOf(passage, null, null)),
+  );
+}
+
 /** The sentences of headnote, notes, storage and what else the recipe says beside list and method. */
 export function asideSentences(dish: Dish): readonly Sentence[] {
   const { headnote, notes, storage, rest, equipment } = dish.recipe;
@@ -84,15 +93,14 @@ export function sentenceOf(
 }
 
 /**
- * The sentences of the method from the one that first uses the listing; none where none does. Where the method names the food, a
- * group before ("everything") does not count.
+ * The sentences of the method from the one that first uses the listing; all where none is seen to. Where the method names the
+ * food, a group before ("everything") does not count.
  */
 export function sentencesFrom(dish: Dish, listing: Listing): readonly Sentence[] {
   const uses = dish.uses[listing.index]!;
   const use = uses.find(({ group }) => !group) ?? uses[0];
-  if (use === undefined) return [];
   const method = methodSentences(dish);
-  return method.slice(method.indexOf(sentenceOf(method, use)!));
+  return use === undefined ? method : method.slice(method.indexOf(sentenceOf(method, use)!));
 }
 
 /** The first word or phrase of one of the classes; undefined where the sentence has none. */
@@ -171,6 +179,7 @@ export function isWarned(sentence: Sentence, at: number): boolean {
 
 const method = new WeakMap<Dish, readonly Sentence[]>();
 const asides = new WeakMap<Dish, readonly Sentence[]>();
+const lists = new WeakMap<Dish, readonly Sentence[]>();
 
 function keptFor(
   dish: Dish,

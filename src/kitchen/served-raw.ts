@@ -27,6 +27,8 @@ import type { Dish } from './types.js';
 const FLOUR = foodsNamed('flour');
 const OTHER_FLOUR = ['oat flour', 'almond flour', 'coconut flour', 'gluten-free flour'].flatMap(foodsNamed);
 const DAIRY = foodsNamed('dairy');
+/** Most raw-milk cheese has ripened for the 60 days that 21 CFR 133 asks. */
+const CHEESE = foodsNamed('cheese');
 
 /** The first listing of eggs that are neither pasteurized nor cooked from their own sentence on; null where all are. */
 export function rawEggs(dish: Dish): Listing | null {
@@ -100,7 +102,8 @@ export function rawFlour(dish: Dish): Listing | null {
 export function rawMilk(dish: Dish): Place | null {
   const listing = dish.recipe.listings.find(
     ({ passage, line }) =>
-      tellsOf(passage.text, 'raw-dairy') && line.foods.some(({ row }) => isAnyOf(row, DAIRY)),
+      tellsOf(passage.text, 'raw-dairy') &&
+      line.foods.some(({ row }) => isAnyOf(row, DAIRY) && !isAnyOf(row, CHEESE)),
   );
   const method = methodSentences(dish);
   const sentence = method.find((each) => tells(each, 'raw-dairy'));

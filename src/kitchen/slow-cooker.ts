@@ -21,7 +21,7 @@ const MEAT = ['meat', 'poultry'].flatMap(foodsNamed);
 export function frozenInSlowCooker(dish: Dish): Place | null {
   const method = methodSentences(dish);
   if (!anyTells(method, 'slow-cooker')) return null;
-  if (allSentences(dish).some((sentence) => tells(sentence, 'thaw') && isOfMeat(sentence))) return null;
+  if (allSentences(dish).some((sentence) => isThawed(sentence))) return null;
   for (const sentence of method) {
     const meat = frozenMeatIn(sentence);
     if (meat !== null) return meat;
@@ -39,7 +39,7 @@ export function frozenInSlowCooker(dish: Dish): Place | null {
 
 /** "The frozen beef", "the beef, still frozen", "the beef straight from the freezer", but not "the beef and the frozen peas". */
 function frozenMeatIn(sentence: Sentence): Place | null {
-  const frozen = wordOf(sentence, 'frozen');
+  const frozen = wordOf(sentence, 'frozen', 'unthawed');
   if (frozen === undefined || isWarned(sentence, frozen.start)) return null;
   const foods = foodsIn(sentence);
   const next = foods.find(
@@ -51,8 +51,9 @@ function frozenMeatIn(sentence: Sentence): Place | null {
     : placeOfWords(sentence, meat.start, meat.end, meat.food.name);
 }
 
-/** Whether the sentence names meat, or no food at all. */
-function isOfMeat(sentence: Sentence): boolean {
+/** Whether the sentence thaws meat, or names no food at all and thaws. */
+function isThawed(sentence: Sentence): boolean {
+  if (!tells(sentence, 'thaw') || tells(sentence, 'unthawed')) return false;
   const foods = foodsIn(sentence);
   return foods.length === 0 || foods.some(({ food }) => isMeat(food));
 }

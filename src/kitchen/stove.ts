@@ -1,13 +1,13 @@
 /** Knows how hot the stove is: the heat that the method sets, and where it sets none or two at once. */
 import { does } from '../larder/techniques.js';
-import { methodSentences, type Place, placeOfWords, type Sentence, tells } from './sentences.js';
+import { isWordOf, methodSentences, type Place, placeOfWords, type Sentence, tells } from './sentences.js';
 import type { Dish, Heating } from './types.js';
 
 /** Words that set two heats at once: "over medium to high heat". */
 export function heatMuddles(dish: Dish): Place[] {
   return methodSentences(dish).flatMap((sentence) =>
     sentence.hazards
-      .filter(({ is, end }) => is === 'heat-muddle' && tellsHeat(sentence, end))
+      .filter(({ is, start, end }) => is === 'heat-muddle' && isOfStove(sentence, start, end))
       .map(({ start, end }) => placeOfWords(sentence, start, end, '')),
   );
 }
@@ -26,6 +26,12 @@ export function unsetFrying(dish: Dish): Heating | null {
   if (method.some((sentence) => sentence.step! <= heating.step && (isSet(sentence) || isNoStove(sentence))))
     return null;
   return method.some((sentence) => sentence.step! > heating.step && setsStove(sentence)) ? heating : null;
+}
+
+/** "Over medium to high heat", "on medium to high"; "from medium to high heat" is a change, and a mixer has speeds. */
+function isOfStove(sentence: Sentence, start: number, end: number): boolean {
+  if (isWordOf(sentence, end, 'mixer-word') || sentence.keys[start - 1] === 'from') return false;
+  return tellsHeat(sentence, end) || isWordOf(sentence, start - 1, 'setting-word');
 }
 
 /** Whether "heat", "flame" or their like stand at words `end` or right after. */
