@@ -239,7 +239,13 @@ function spoilingFood(story: Story, sentence: Sentence): Named | null {
   const dishWord = wordOf(sentence, 'cooked-dish');
   if (dishWord !== undefined)
     return { food: sentence.keys.slice(dishWord.start, dishWord.end).join(' '), named: true };
-  if (foods.length > 0) return null;
+  // "Cover with the marinade and set aside" leaves what is covered.
+  if (
+    foods.some(
+      ({ start }) => !isWordOf(sentence, start - 1, 'within') && !isWordOf(sentence, start - 2, 'within'),
+    )
+  )
+    return null;
   const inHand =
     sentence.step === null ? undefined : (rawInHand(story, sentence) ?? stapleInHand(story, sentence));
   return inHand === undefined ? null : { food: inHand.name, named: false };

@@ -140,7 +140,7 @@ export function canningOf(dish: Dish): Canning | null {
   }
   for (const sentence of method) {
     const boiled = tells(sentence, 'boil') ? wordOf(sentence, 'full-jar') : undefined;
-    const word = wordOf(sentence, 'canning') ?? boiled;
+    const word = wordOf(sentence, 'canning') ?? boiled ?? processed(sentence);
     // Headspace is left in a box for the freezer too.
     if (word !== undefined && !isVessel(sentence, word) && !tells(sentence, 'freezer'))
       return made(sentence, 'process', word);
@@ -160,6 +160,14 @@ export function canningOf(dish: Dish): Canning | null {
   const word =
     hot === undefined || anyTells(sentences, 'cold', 'freezer') ? undefined : wordOf(hot, 'closes');
   return word === undefined || !anyTells(method, 'simmers') ? null : made(hot!, 'shelf', word);
+}
+
+/** "Fill the jars, close them, and process 10 minutes": for a time that no food processor takes. */
+function processed(sentence: Sentence): HazardWord | undefined {
+  const isLong = durationsIn(sentence).some(
+    ({ seconds }) => seconds?.low.gte(limitSeconds('jars-processed')) ?? false,
+  );
+  return isLong && tells(sentence, 'jar') ? wordOf(sentence, 'process') : undefined;
 }
 
 /** "Canning jars", "canning salt": the word describes what follows. */

@@ -92,7 +92,11 @@ export function rawFlour(dish: Dish): Listing | null {
   if (listing === undefined) return null;
   const sentences = allSentences(dish);
   if (anyTells(sentences, 'heat-treated')) return null;
-  const told = tellsOf(dish.recipe.title?.text ?? '', 'eaten-raw') || anyTells(sentences, 'eaten-raw');
+  const title = dish.recipe.title?.text ?? '';
+  const told =
+    tellsOf(title, 'eaten-raw') ||
+    anyTells(sentences, 'eaten-raw') ||
+    (tellsOf(title, 'sweet-dough') && anyTells(sentences, 'eats'));
   if (!told) return null;
   const after = sentencesFrom(dish, listing);
   return after.some(cooks) || anyTells(after, 'hot-thing') ? null : listing;

@@ -25,6 +25,7 @@ export const hazardClasses = [
   'drained',
   'dried',
   'eaten-raw',
+  'eats',
   'egg-caution',
   'fermented',
   'finish',
@@ -61,6 +62,7 @@ export const hazardClasses = [
   'poison-raw',
   'pours',
   'pressure',
+  'process',
   'raw-dairy',
   'raw-dough',
   'raw-egg',
@@ -82,6 +84,7 @@ export const hazardClasses = [
   'sterile',
   'stove-word',
   'stuff',
+  'sweet-dough',
   'tested',
   'thaw',
   'thawed',
@@ -93,6 +96,7 @@ export const hazardClasses = [
   'warning',
   'wild-caution',
   'wild-food',
+  'within',
 ] as const;
 
 export type HazardClass = (typeof hazardClasses)[number];

@@ -146,7 +146,6 @@ export const limitRow = z.strictObject({
   minutes: z.number().int().optional(),
   hours: z.number().int().optional(),
   days: z.number().int().optional(),
-  months: z.number().int().optional(),
   /** For heat limits, in whole degrees Fahrenheit. */
   fahrenheit: z.number().int().optional(),
   source,
