@@ -38,6 +38,10 @@ const SPOILING = hazardFoods('spoiling');
 
 /** Where raw animal food is thawed on the counter, in the sink or in warm water. */
 export function unsafeThaws(dish: Dish): Hold[] {
+  const animals = dish.recipe.listings.some(({ line }) =>
+    line.foods.some(({ row }) => row !== null && isRawAnimal(row)),
+  );
+  if (!animals) return [];
   return [...allSentences(dish), ...listSentences(dish)].flatMap((sentence) => {
     const thaw = thawingWord(sentence);
     if (thaw === undefined) return [];

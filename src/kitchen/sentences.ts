@@ -136,7 +136,22 @@ export function durationsIn(sentence: Sentence): Duration[] {
 /** What the sentence was read as. */
 export function itemsIn(sentence: Sentence): Item[] {
   const items = sentence.read?.items ?? readText(sentence.passage.text);
-  return items.filter((item) => item.start >= sentence.start && item.end <= sentence.end);
+  const found: Item[] = [];
+  for (let at = firstFrom(items, sentence.start); at < items.length && items[at]!.end <= sentence.end; at++)
+    found.push(items[at]!);
+  return found;
+}
+
+/** The place of the first item that starts at an offset or after it; a long step is not walked through for each of its sentences. */
+function firstFrom(items: readonly Item[], offset: number): number {
+  let low = 0;
+  let high = items.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (items[middle]!.start < offset) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** The foods that the sentence names, each with the place of its first word and the one after its last. */
@@ -219,10 +234,12 @@ function sentencesOf(passage: Passage, step: number | null, read: Words | null):
   for (const { 0: word, index } of text.matchAll(WORD)) {
     if (keys.length >= LONGEST_SENTENCE || endsBetween(text.slice(last, index), word)) close(index);
     last = index + word.length;
-    keys.push(fold(word));
     places.push([index, last]);
     while (read !== null && next < read.words.length && read.words[next]!.start < index) next++;
-    readAt.push(read?.words[next]?.start === index ? next : -1);
+    const known = read?.words[next];
+    const isKnown = known?.start === index && known.end === last;
+    readAt.push(isKnown ? next : -1);
+    keys.push(isKnown ? known.key : fold(word));
   }
   close(text.length);
   return found;

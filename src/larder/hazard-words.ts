@@ -130,8 +130,8 @@ for (const row of larder.hazardWords) {
 export function hazardWordsIn(keys: readonly string[], from = 0, to = keys.length): HazardWord[] {
   const found: HazardWord[] = [];
   for (let at = from; at < to; at++) {
-    const entries = byFirst.get(singular(keys[at]!));
-    if (entries === undefined) continue;
+    const entries = openedBy(keys[at]!);
+    if (entries === null) continue;
     for (const { is, words } of entries) {
       const end = at + words.length;
       const isHere = end <= to && words.every((word, index) => word === singular(keys[at + index]!));
@@ -139,6 +139,20 @@ export function hazardWordsIn(keys: readonly string[], from = 0, to = keys.lengt
     }
   }
   return found;
+}
+
+const opened = new Map<string, readonly Entry[] | null>();
+const MOST_KEPT = 20_000;
+
+/** The phrases that a folded word opens, in singular or plural; the same words come again and again, so the answer is kept. */
+function openedBy(key: string): readonly Entry[] | null {
+  let entries = opened.get(key);
+  if (entries === undefined) {
+    if (opened.size >= MOST_KEPT) opened.clear();
+    entries = byFirst.get(singular(key)) ?? null;
+    opened.set(key, entries);
+  }
+  return entries;
 }
 
 /** Of "on the counter" and "counter" the longer says all: whether one that ends no earlier was found just before. */
