@@ -1,5 +1,5 @@
 /** Marks meat, poultry or fish that is thawed on the counter, in the sink or in warm water. */
-import { unsafeThaws } from '../../src/kitchen/holding.js';
+import { unsafeThaws } from '../../src/kitchen/thawing.js';
 import type { RecipeRule } from '../rule.js';
 
 export const thawUnsafe: RecipeRule = {

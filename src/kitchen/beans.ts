@@ -15,8 +15,6 @@ import {
 import type { Dish } from './types.js';
 
 const KIDNEY = foodsNamed('kidney bean');
-/** A pot that boils or simmers this long has boiled its beans through. */
-const LONG_COOKING = 'hold-at-room-temperature';
 
 export interface Beans {
   readonly listing: Listing;
@@ -53,5 +51,5 @@ function isBoiledHard(sentence: Sentence, slow: boolean): boolean {
   const boils = verbs.includes('boil') || sentence.keys.includes('boil') || sentence.keys.includes('boiling');
   const timed = (limit: number) => durations.some(({ seconds }) => seconds!.low.gte(limit));
   if (boils && (durations.length === 0 ? !slow : timed(limitSeconds('kidney-bean-boil')))) return true;
-  return !slow && verbs.includes('simmer') && timed(limitSeconds(LONG_COOKING));
+  return !slow && verbs.includes('simmer') && timed(limitSeconds('kidney-bean-simmer'));
 }

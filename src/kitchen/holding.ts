@@ -4,9 +4,8 @@ import type { Duration, Item } from '../grammar/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { type HazardWord, hazardFoods, tellsOf } from '../larder/hazard-words.js';
 import { limitFahrenheit, limitSeconds } from '../larder/limits.js';
-import { techniqueOf } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
-import { isFrozen, isRawAnimal, listingsOf, rawAnimalsOf } from './bought.js';
+import { isRawAnimal, listingsOf, rawAnimalsOf } from './bought.js';
 import {
   allSentences,
   anyTells,
@@ -16,95 +15,16 @@ import {
   isWarned,
   isWordOf,
   itemsIn,
-  listSentences,
   methodSentences,
-  type Place,
-  placeOfWords,
   type Sentence,
   tells,
   wordOf,
 } from './sentences.js';
+import { type Hold, isCold, leftOut, type Named, thawingWord, WATER } from './thawing.js';
 import type { Dish } from './types.js';
 
-/** A stretch of a passage where food is kept unsafely. */
-export interface Hold extends Place {
-  /** Whether the sentence names the food itself; else it is the recipe's raw food. */
-  readonly named: boolean;
-}
-
-const WATER = ['water', 'ice'].flatMap(foodsNamed);
 const COOKED_STAPLES = ['rice', 'pasta', 'bean', 'potato', 'lentil'].flatMap(foodsNamed);
 const SPOILING = hazardFoods('spoiling');
-
-/** Where raw animal food is thawed on the counter, in the sink or in warm water. */
-export function unsafeThaws(dish: Dish): Hold[] {
-  const animals = dish.recipe.listings.some(({ line }) =>
-    line.foods.some(({ row }) => row !== null && isRawAnimal(row)),
-  );
-  if (!animals) return [];
-  return [...allSentences(dish), ...listSentences(dish)].flatMap((sentence) => {
-    const thaw = thawingWord(sentence);
-    if (thaw === undefined) return [];
-    const place = placeOf(sentence, thaw);
-    if (place === null || isWarned(sentence, place.start)) return [];
-    const food = thawedFood(dish, sentence);
-    return food === null ? [] : [holdOf(sentence, [thaw, place], food)];
-  });
-}
-
-/** The word for thawing; or, where something frozen is left somewhere, the word for frozen. */
-function thawingWord(sentence: Sentence): HazardWord | undefined {
-  const thaw = wordOf(sentence, 'thaw');
-  if (thaw !== undefined || !tells(sentence, 'leave')) return thaw;
-  return tells(sentence, 'room') || leftOut(sentence) !== null
-    ? wordOf(sentence, 'frozen', 'freezer')
-    : undefined;
-}
-
-/** Where something is thawed, if that is no cold place: the first place told after the word, else the last before it. */
-function placeOf(sentence: Sentence, thaw: HazardWord): HazardWord | null {
-  const places = sentence.hazards.filter(
-    (word) => word.is === 'room' || word.is === 'warm-water' || isCold(sentence, word),
-  );
-  const out = leftOut(sentence);
-  const place =
-    places.find(({ start }) => start >= thaw.end) ??
-    places.filter(({ end }) => end <= thaw.start).at(-1) ??
-    out;
-  return place === null || place.is === 'cold' || isColdThere(sentence, place) ? null : place;
-}
-
-/** A cold place or water; "outside the refrigerator" is none. */
-function isCold(sentence: Sentence, { is, start }: HazardWord): boolean {
-  return is === 'cold' && !isWordOf(sentence, start, 'room');
-}
-
-/** "In the sink under cold running water": a cold place that is said of the same place, before anything joins on. */
-function isColdThere(sentence: Sentence, place: HazardWord): boolean {
-  const next = sentence.hazards.find(
-    ({ is, start }) => start >= place.end && (is === 'cold' || is === 'joining' || is === 'warning'),
-  );
-  return next?.is === 'cold';
-}
-
-interface Named {
-  readonly food: string;
-  readonly named: boolean;
-}
-
-/** The raw animal food that the sentence thaws; null for dough, fruit and what else may be thawed so. */
-function thawedFood(dish: Dish, sentence: Sentence): Named | null {
-  const foods = foodsIn(sentence).filter(({ food }) => !isAnyOf(food, WATER));
-  const raw = foods.find(({ food }) => isRawAnimal(food));
-  if (raw !== undefined) return { food: raw.food.name, named: true };
-  // "Fillets" and "breasts" tell no food.
-  if (foods.some(({ food }) => !food.generic) || tells(sentence, 'fermented')) return null;
-  const animals = rawAnimalsOf(dish);
-  const otherFrozen = dish.recipe.listings.some(
-    (listing) => isFrozen(listing) && !listing.line.foods.some(({ row }) => row !== null && isRawAnimal(row)),
-  );
-  return animals[0] === undefined || otherFrozen ? null : { food: animals[0].name, named: false };
-}
 
 /** Where food that spoils is left at room temperature, or lukewarm, for longer than the limit; or a bird is stuffed ahead. */
 export function warmHolds(dish: Dish): Hold[] {
@@ -158,25 +78,6 @@ function roomHold(story: Story, sentence: Sentence): Hold | null {
     ...food,
   };
 }
-
-/** "Leave the stew out", "let it sit out": the word "out", where no other verb has it ("roll out"). */
-function leftOut(sentence: Sentence): HazardWord | null {
-  const { keys } = sentence;
-  for (let at = 1; at < keys.length; at++) {
-    if (keys[at] !== 'out' || keys[at + 1] === 'of' || keys[at + 1] === 'the') continue;
-    const isLeft = sentence.hazards.some(
-      ({ is, start }) => is === 'leave' && start < at && start >= at - LEAVE_REACH,
-    );
-    const before = keys[at - 1]!;
-    const other =
-      techniqueOf(before) !== null && !sentence.hazards.some(({ is, end }) => is === 'leave' && end === at);
-    if (isLeft && !other) return { is: 'room', start: at, end: at + 1 };
-  }
-  return null;
-}
-
-/** How many words may stand between "leave" and "out". */
-const LEAVE_REACH = 7;
 
 /** The word before which the sentence speaks of no cold place: "let cool at room temperature, then | refrigerate overnight". */
 function beforeCold(sentence: Sentence): number {
@@ -397,10 +298,4 @@ function putAway(
     if (heat !== undefined) return null;
   }
   return null;
-}
-
-function holdOf(sentence: Sentence, words: readonly HazardWord[], food: Named): Hold {
-  const start = Math.min(...words.map((word) => word.start));
-  const end = Math.max(...words.map((word) => word.end));
-  return { ...placeOfWords(sentence, start, end, food.food), named: food.named };
 }

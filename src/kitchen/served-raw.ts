@@ -3,12 +3,13 @@ import type { Listing } from '../anatomy/types.js';
 import { toFahrenheit } from '../arithmetic/temperatures.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { tellsOf } from '../larder/hazard-words.js';
-import { limitFahrenheit } from '../larder/limits.js';
+import { limitFahrenheit, limitSeconds } from '../larder/limits.js';
 import { listingsOf } from './bought.js';
 import {
   allSentences,
   anyTells,
   asideSentences,
+  durationsIn,
   heatVerbsIn,
   isWordOf,
   itemsIn,
@@ -68,18 +69,19 @@ function isForLater(dish: Dish): boolean {
   );
 }
 
-/** Whether the sentence cooks: a verb of heat that is more than melting or warming, or a heat of its own. */
+/** Whether the sentence cooks: a verb of heat that is more than melting or warming, or a heat too high for a room or a drink. */
 function cooks(sentence: Sentence): boolean {
   const cooking = heatVerbsIn(sentence).some(({ at }) => !isWordOf(sentence, at, 'mild-heat'));
-  return (
-    cooking ||
-    itemsIn(sentence).some((item) => item.kind === 'temperature' && isCookingHeat(item.amount.low.valueOf()))
-  );
+  return cooking || isHeatedTo(sentence, 'danger-zone-high');
 }
 
-/** A temperature too high for a refrigerator, a room or a drink, on either scale. */
-function isCookingHeat(degrees: number): boolean {
-  return degrees >= limitFahrenheit('danger-zone-high');
+/** Whether the sentence gives a temperature of that limit or more; a gas mark is an oven's, a bare number is taken as Fahrenheit. */
+function isHeatedTo(sentence: Sentence, limit: string): boolean {
+  return itemsIn(sentence).some((item) => {
+    if (item.kind !== 'temperature') return false;
+    if (item.scale === 'gas') return true;
+    return toFahrenheit(item.amount.high, item.scale ?? 'fahrenheit')?.gte(limitFahrenheit(limit)) ?? false;
+  });
 }
 
 /** The listing of wheat flour that is eaten raw, as the recipe says of itself; null where it is baked, heat-treated or only for dusting. */
@@ -120,13 +122,12 @@ export function rawMilk(dish: Dish): Place | null {
   return placeOfWords(sentence!, word.start, word.end, textOfWords(sentence!, word.start, word.end));
 }
 
-/** Whether the sentence cooks, or heats to the temperature of pasteurizing; a warm place for a culture does not. */
+/** Whether the sentence boils, cooks, or pasteurizes, at once or slowly; a warm place for a culture does not. */
 function pasteurizes(sentence: Sentence): boolean {
-  const hot = itemsIn(sentence).some((item) => {
-    if (item.kind !== 'temperature') return false;
-    if (item.scale === null || item.scale === 'gas') return isCookingHeat(item.amount.low.valueOf());
-    return toFahrenheit(item.amount.high, item.scale)?.gte(limitFahrenheit('milk-pasteurized')) ?? false;
-  });
-  const verb = heatVerbsIn(sentence).some(({ at }) => !isWordOf(sentence, at, 'warms'));
-  return hot || verb || wordOf(sentence, 'boil') !== undefined;
+  if (tells(sentence, 'boil') || isHeatedTo(sentence, 'milk-pasteurized')) return true;
+  if (heatVerbsIn(sentence).some(({ at }) => !isWordOf(sentence, at, 'warms'))) return true;
+  const held = durationsIn(sentence).some(
+    ({ seconds }) => seconds?.low.gte(limitSeconds('milk-held')) ?? false,
+  );
+  return held && isHeatedTo(sentence, 'milk-pasteurized-slowly');
 }

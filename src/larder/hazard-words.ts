@@ -10,7 +10,6 @@ export const hazardClasses = [
   'bean',
   'beside-baby',
   'bird',
-  'blanch',
   'boil',
   'brown',
   'can',
