@@ -1,4 +1,4 @@
-/** Finds food that is thawed, kept or left where bacteria grow: too warm for too long, or cooked in part and put away. */
+/** Finds food that is left where bacteria grow: too warm for too long, or cooked in part and put away. */
 import { toFahrenheit } from '../arithmetic/temperatures.js';
 import type { Duration, Item } from '../grammar/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
