@@ -1,5 +1,8 @@
 /** All rules, by topic and name. A test compares this list with the folder's files. */
+import { curdlingRisk } from './doneness/curdling-risk.js';
 import { donenessCueAbsent } from './doneness/doneness-cue-absent.js';
+import { durationAbsent } from './doneness/duration-absent.js';
+import { heatUnclear } from './doneness/heat-unclear.js';
 import { dualTemperatureDisagreement } from './heat/dual-temperature-disagreement.js';
 import { ovenTooHot } from './heat/oven-too-hot.js';
 import { ovenUnheated } from './heat/oven-unheated.js';
@@ -29,14 +32,27 @@ import { spoonSystemMixed } from './measures/spoon-system-mixed.js';
 import { unitAbsent } from './measures/unit-absent.js';
 import { unitUnclear } from './measures/unit-unclear.js';
 import type { Rule } from './rule.js';
+import { canningUntested } from './safety/canning-untested.js';
 import { colorCueAlone } from './safety/color-cue-alone.js';
+import { dangerZoneHold } from './safety/danger-zone-hold.js';
+import { garlicOilKept } from './safety/garlic-oil-kept.js';
 import { handWashingAbsent } from './safety/hand-washing-absent.js';
+import { infantHoney } from './safety/infant-honey.js';
+import { kidneyBeansUnboiled } from './safety/kidney-beans-unboiled.js';
 import { marinadeReused } from './safety/marinade-reused.js';
+import { partialCookingHeld } from './safety/partial-cooking-held.js';
+import { rawEggServed } from './safety/raw-egg-served.js';
+import { rawFlourServed } from './safety/raw-flour-served.js';
+import { rawMilkServed } from './safety/raw-milk-served.js';
 import { rawPoultryRinsed } from './safety/raw-poultry-rinsed.js';
 import { rawSurfaceReused } from './safety/raw-surface-reused.js';
 import { restAbsent } from './safety/rest-absent.js';
 import { safeTemperatureAbsent } from './safety/safe-temperature-absent.js';
 import { safeTemperatureLow } from './safety/safe-temperature-low.js';
+import { shellfishUnopened } from './safety/shellfish-unopened.js';
+import { slowCookerFrozen } from './safety/slow-cooker-frozen.js';
+import { thawUnsafe } from './safety/thaw-unsafe.js';
+import { wildFoodCaution } from './safety/wild-food-caution.js';
 import { equipmentUnnamed } from './structure/equipment-unnamed.js';
 import { headnotePromise } from './structure/headnote-promise.js';
 import { placeholderLeft } from './structure/placeholder-left.js';
@@ -62,11 +78,14 @@ import { unitStyle } from './wording/unit-style.js';
 import { yieldStyle } from './wording/yield-style.js';
 
 export const rules: readonly Rule[] = [
+  curdlingRisk,
   donenessCueAbsent,
   dualTemperatureDisagreement,
   ovenTooHot,
   ovenUnheated,
   panSizeAbsent,
+  durationAbsent,
+  heatUnclear,
   scaleAbsent,
   timeDisagreement,
   amountDisagreement,
@@ -101,6 +120,19 @@ export const rules: readonly Rule[] = [
   safeTemperatureLow,
   equipmentUnnamed,
   headnotePromise,
+  canningUntested,
+  dangerZoneHold,
+  garlicOilKept,
+  infantHoney,
+  kidneyBeansUnboiled,
+  partialCookingHeld,
+  rawEggServed,
+  rawFlourServed,
+  rawMilkServed,
+  shellfishUnopened,
+  slowCookerFrozen,
+  thawUnsafe,
+  wildFoodCaution,
   placeholderLeft,
   recipeUnclear,
   referenceBroken,

@@ -25,6 +25,7 @@ import { galley } from './reports/galley.js';
 import { html } from './reports/html.js';
 import { json, jsonText } from './reports/json.js';
 import { plain } from './reports/plain.js';
+import { safetyPage } from './reports/safety-page.js';
 import { sarif } from './reports/sarif.js';
 import { showJson } from './reports/show.js';
 import { showText } from './reports/show-text.js';
@@ -168,10 +169,12 @@ program
   .command('explain')
   .description('tell what a rule looks for, why, and by which source')
   .argument('[rule]', 'the name of a rule; all are listed if left out')
+  .option('--safety', 'print the page of all rules of food safety, in Markdown')
   .addHelpText('after', () =>
     helpAfter([
       ['tamis explain', 'list the rules by topic'],
       ['tamis explain unlisted-ingredient', 'tell about one rule'],
+      ['tamis explain --safety', 'what the safety rules cover, and what not'],
     ]),
   )
   .action(explain);
@@ -297,7 +300,11 @@ async function stylesheet(paths: string[], options: StylesheetOptions): Promise<
   else writeWhole(options.out, text, gathered.realPaths);
 }
 
-function explain(name: string | undefined): void {
+function explain(name: string | undefined, options: { readonly safety?: boolean }): void {
+  if (options.safety === true) {
+    process.stdout.write(safetyPage(rules));
+    return;
+  }
   process.stdout.write(
     name === undefined ? listRules(rules, screen()) : explainRule(ruleNamed(name, rules), screen()),
   );

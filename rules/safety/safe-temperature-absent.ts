@@ -25,6 +25,8 @@ export const safeTemperatureAbsent: RecipeRule = {
     'USDA FSIS and foodsafety.gov, Safe Minimum Internal Temperature chart',
     'Partnership for Food Safety Education, Safe Recipe Style Guide, 2019',
   ],
+  beyond:
+    'Eggs and shellfish, which set or open in sight; ham; meat cut small; pots that simmer for an hour or more; whether the thermometer is read rightly.',
   examples: [
     {
       title: 'chicken that is fried until golden',

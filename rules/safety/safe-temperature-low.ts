@@ -12,6 +12,8 @@ export const safeTemperatureLow: RecipeRule = {
   summary: 'The temperature to which a food is cooked is below its safe minimum.',
   why: 'Below it the bacteria that make people ill survive. Local codes and licensed practice come first.',
   sources: ['USDA FSIS and foodsafety.gov, Safe Minimum Internal Temperature chart'],
+  beyond:
+    'Longer times at lower heat, as sous vide has them; temperatures that may be those of the oven, the oil or the dough; the rest after cooking.',
   examples: [
     {
       title: 'chicken at 150°F',

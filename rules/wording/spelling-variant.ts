@@ -18,7 +18,7 @@ export const spellingVariant: BookRule = {
   examples: [
     {
       title: 'yogurt and yoghurt',
-      text: '# Plain Rice\n\nServes 2\n\n- 1 cup rice\n- 1 cup yogurt\n\n1. Boil the rice until tender, 12 minutes.\n2. Stir in the yoghurt.\n',
+      text: '# Plain Rice\n\nServes 2\n\n- 1 cup rice\n- 1 cup yogurt\n\n1. Boil the rice until tender, 12 minutes, and let cool.\n2. Serve with the yoghurt.\n',
       marks: ['yoghurt'],
     },
     {

@@ -6,7 +6,7 @@ import { isWord } from '../larder/kitchen-words.js';
 import { does } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
 import { clauseOf, determinerOf, isNegated, tellsWhen } from './context.js';
-import { componentNamed, componentOfGroup, componentsNamed, listingsOf } from './groups.js';
+import { componentNamed, componentOfGroup, componentsNamed, foodsMeant, listingsOf } from './groups.js';
 import { isMostlyUsed, type Progress } from './progress.js';
 import type { Named } from './scan.js';
 import type { Mention, ReadStep } from './types.js';
@@ -57,7 +57,7 @@ export function groupMention(
   const classed = listingsOf(means, candidates, used);
   // "Mix the seasonings" of a seasoning is the whole list, also what goes by another class.
   const members =
-    foodNamed(means) !== null && taken.length === 0 && classed.length * 2 > candidates.length
+    foodsMeant(means).length > 0 && taken.length === 0 && classed.length * 2 > candidates.length
       ? [...candidates]
       : classed;
   // "The dry ingredients", once some of them have been named, are those.

@@ -30,10 +30,15 @@ export function listingsOf(
     case 'garnish':
       return candidates.filter((listing) => listing.line.purpose !== null);
     default: {
-      const food = foodNamed(means);
-      return food === null ? [] : candidates.filter((listing) => isOfClass(listing, [food]));
+      const foods = foodsMeant(means);
+      return candidates.filter((listing) => isOfClass(listing, foods));
     }
   }
+}
+
+/** The food classes that a group of foods takes; none for the groups that go by their place (all, rest). */
+export function foodsMeant(means: string): Food[] {
+  return means.split(', ').flatMap((name) => foodNamed(name) ?? []);
 }
 
 /** The components whose names stand among the words `first` to `last`, end exclusive: "the sauce ingredients", "for the glaze". */

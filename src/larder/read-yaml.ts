@@ -23,6 +23,8 @@ export function readTables(folder: URL): Tables {
     kitchenWords: ['kitchen-words.yaml', 'heat-words.yaml', 'safety-words.yaml'].flatMap((file) =>
       rows(file),
     ),
+    hazardWords: rows('hazard-words.yaml'),
+    hazardLimits: rows('hazard-limits.yaml'),
     safeTemperatures: rows('safe-temperatures.yaml'),
     ovenScale: rows('oven-scale.yaml'),
     ovenLimits: rows('oven-limits.yaml'),

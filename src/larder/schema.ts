@@ -144,6 +144,18 @@ export const safeTemperatureRow = z.strictObject({
   source,
 });
 
+/** A figure that a published source sets for time, in one unit. */
+export const hazardLimitRow = z.strictObject({
+  /** What is limited, words joined by hyphens: "hold-at-room-temperature". */
+  limit: z.string().regex(/^[a-z]+(-[a-z]+)*$/),
+  minutes: z.number().int().optional(),
+  hours: z.number().int().optional(),
+  days: z.number().int().optional(),
+  /** For heat limits, in whole degrees Fahrenheit. */
+  fahrenheit: z.number().int().optional(),
+  source,
+});
+
 export const ovenMarkRow = z.strictObject({
   /** The mark of a gas oven, as a fraction. */
   mark: rational,
@@ -319,6 +331,8 @@ export const tables = z.strictObject({
   vessels: z.array(vesselRow),
   lexicon: z.array(lexiconRow),
   kitchenWords: z.array(lexiconRow),
+  hazardWords: z.array(lexiconRow),
+  hazardLimits: z.array(hazardLimitRow),
   safeTemperatures: z.array(safeTemperatureRow),
   ovenScale: z.array(ovenMarkRow),
   ovenLimits: z.array(ovenLimitRow),
