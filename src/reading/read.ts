@@ -33,8 +33,15 @@ export function readPage(file: SourceFile): PageReading {
   };
 }
 
-/** The rules over files that have been read, in the order given. */
-export function readBook(read: readonly PageReading[], options: ReadingOptions = {}): Reading {
+/**
+ * The rules over files that have been read, in the order given. `known` are the marks of recipe rules on pages that were
+ * read before under the same options: those are not asked for again, and what is new is added.
+ */
+export function readBook(
+  read: readonly PageReading[],
+  options: ReadingOptions = {},
+  known: WeakMap<PageReading, readonly Mark[]> = new WeakMap(),
+): Reading {
   const { only, style = undecided } = options;
   const chosen = only === undefined ? rules : rules.filter((rule) => only.includes(rule.name));
   const book: Book = {
@@ -42,17 +49,30 @@ export function readBook(read: readonly PageReading[], options: ReadingOptions =
     dishes: read.flatMap(({ dishes }) => dishes),
     unclear: read.flatMap(({ unclear }) => unclear),
   };
-  const marks = chosen.flatMap((rule) => marksOf(rule, book, style));
-  return settle(book.pages, book.dishes, marks);
+  const marks = read.flatMap((page) => {
+    const own = known.get(page) ?? marksOnPage(chosen, page, style);
+    known.set(page, own);
+    return own;
+  });
+  return settle(book.pages, book.dishes, [...marks, ...marksOnBook(chosen, book, style)]);
 }
 
-function marksOf(rule: Rule, book: Book, style: HouseStyle): Mark[] {
-  if (rule.scope === 'book') {
+function marksOnPage(chosen: readonly Rule[], { dishes }: PageReading, style: HouseStyle): readonly Mark[] {
+  return chosen.flatMap((rule) => {
+    if (rule.scope === 'book') return [];
+    return dishes.flatMap((dish) =>
+      [...rule.look(dish, style)].map((finding) =>
+        markOf(rule, finding, dish.page.path, titleOf(dish.recipe)),
+      ),
+    );
+  });
+}
+
+function marksOnBook(chosen: readonly Rule[], book: Book, style: HouseStyle): Mark[] {
+  return chosen.flatMap((rule) => {
+    if (rule.scope === 'recipe') return [];
     return [...rule.look(book, style)].map((finding) => markOf(rule, finding, finding.file, finding.recipe));
-  }
-  return book.dishes.flatMap((dish) =>
-    [...rule.look(dish, style)].map((finding) => markOf(rule, finding, dish.page.path, titleOf(dish.recipe))),
-  );
+  });
 }
 
 function markOf(rule: Rule, finding: Finding, file: string, recipe: string | null): Mark {

@@ -1,0 +1,53 @@
+/** Joins the language server to this machine: standard input and output, the disk, and the explanations of the rules. */
+import fs from 'node:fs';
+import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import type { Disk } from '../editor/disk.js';
+import { serve } from '../editor/serve.js';
+import { undecided } from '../manuscript/house-style.js';
+import { decode } from './decode.js';
+import { gather } from './files.js';
+
+/** Runs until the editor ends it. */
+export function serveEditor(): void {
+  serve(createConnection(ProposedFeatures.all, process.stdin, process.stdout), disk);
+}
+
+const disk: Disk = {
+  gather: (folder) => gather([folder]).files,
+  text: (file) => {
+    try {
+      const decoded = decode(fs.readFileSync(file));
+      return 'text' in decoded ? decoded.text : null;
+    } catch {
+      return null;
+    }
+  },
+  style: () => ({ style: undecided, trouble: null }),
+  watch: watchFolder,
+  explanation: (rule) => {
+    const file = new URL(`../../explanations/${rule}.md`, import.meta.url);
+    return fs.existsSync(file) ? file.href : null;
+  },
+};
+
+/** Files are saved in several strokes; what follows within this time belongs together. */
+const strokeMilliseconds = 100;
+
+function watchFolder(folder: string, onChange: () => void): () => void {
+  let timer: NodeJS.Timeout | undefined;
+  try {
+    const watcher = fs.watch(folder, { recursive: true }, (_, name) => {
+      if (name !== null && !/\.(md|markdown|yaml)$/i.test(name)) return;
+      clearTimeout(timer);
+      timer = setTimeout(onChange, strokeMilliseconds);
+    });
+    // A folder that is taken away under the watch ends it, and not the server.
+    watcher.on('error', () => watcher.close());
+    return () => {
+      clearTimeout(timer);
+      watcher.close();
+    };
+  } catch {
+    return () => {};
+  }
+}
