@@ -9,6 +9,8 @@ import { gather } from './files.js';
 
 /** Runs until the editor ends it. */
 export function serveEditor(): void {
+  // A request that the editor refuses must not end the server; what it was is for the editor's log, which stderr goes to.
+  process.on('unhandledRejection', (reason) => process.stderr.write(`tamis: ${String(reason)}\n`));
   serve(createConnection(ProposedFeatures.all, process.stdin, process.stdout), disk);
 }
 

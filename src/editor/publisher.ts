@@ -1,5 +1,5 @@
 /** Sends diagnostics to editors that do not ask for them, and tells those that do when to ask again. */
-import type { Connection } from 'vscode-languageserver';
+import { type Connection, DiagnosticRefreshRequest } from 'vscode-languageserver';
 import type { Book } from './book.js';
 import type { Desk } from './desk.js';
 import { type Diagnostics, NOTHING } from './diagnostics.js';
@@ -69,7 +69,9 @@ export class Publisher {
     }
     for (const [uri, id] of before) if (id !== NOTHING.id) this.clear(uri);
     // An editor that asks does so by itself for the file that is typed in; what changed elsewhere has to be announced.
-    if (elsewhere && this.desk.client.refreshesDiagnostics) this.connection.languages.diagnostics.refresh();
+    if (!elsewhere || !this.desk.client.pulls || !this.desk.client.refreshesDiagnostics) return;
+    // An editor that refuses goes on as before.
+    this.connection.sendRequest(DiagnosticRefreshRequest.type).catch(() => {});
   }
 
   private clear(uri: string): void {

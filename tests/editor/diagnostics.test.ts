@@ -1,11 +1,12 @@
 /** Marks as an editor shows them: pushed to it or asked for, of the open file and of the book. */
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type {
-  Diagnostic,
-  DocumentDiagnosticReport,
-  WorkspaceDiagnosticReport,
+import {
+  CancellationTokenSource,
+  type Diagnostic,
+  type DocumentDiagnosticReport,
+  type WorkspaceDiagnosticReport,
 } from 'vscode-languageserver-protocol/node';
 import { afterEach, describe, expect, it } from 'vitest';
 import { faulty, manuscript, sound } from '../cli/run.js';
@@ -18,7 +19,7 @@ afterEach(async () => {
 
 const told = (diagnostics: readonly Diagnostic[]) =>
   diagnostics.map(({ code, severity, range }) => [code, severity, range.start.line, range.start.character]);
-const cream = ['unlisted-ingredient', 1, 14, 15];
+const cream = ['unlisted-ingredient', 1, 14, 19];
 
 describe('an editor that is sent diagnostics', () => {
   it('is told of the whole book when the folder is opened, and of clean files nothing', async () => {
@@ -69,7 +70,7 @@ describe('an editor that is sent diagnostics', () => {
     ]);
     const page = fileURLToPath(mark.codeDescription!.href);
     expect(path.basename(page)).toBe('amount-disagreement.md');
-    expect((await import('node:fs')).readFileSync(page, 'utf8')).toContain('# amount-disagreement');
+    expect(readFileSync(page, 'utf8')).toContain('# amount-disagreement');
   });
 
   it('hears of files that change on the disk, also without watching them itself', async () => {
@@ -142,22 +143,15 @@ describe('an editor that asks for diagnostics', () => {
 
   it('gets those of the book, and is told to ask again when a file changes on the disk', async () => {
     const folder = manuscript({ 'leek.md': faulty, 'sound.md': sound });
-    const refreshed: string[] = [];
     editor = await Editor.start([folder], asking);
     const book = await editor.ask<WorkspaceDiagnosticReport>('workspace/diagnostic', { previousResultIds: [] });
     expect(book.items.map((item) => [item.uri, item.kind === 'full' ? item.items.length : item.kind])).toEqual([
       [uriOf(folder, 'leek.md'), 1],
       [uriOf(folder, 'sound.md'), 0],
     ]);
-    const again = new Promise<void>((done) => {
-      editor.connection.onRequest('workspace/diagnostic/refresh', () => {
-        refreshed.push('again');
-        done();
-        return null;
-      });
-    });
+    const before = editor.refreshed;
     writeFileSync(path.join(folder, 'sound.md'), faulty);
-    await again;
+    await editor.until(() => editor.refreshed > before);
     const previousResultIds = book.items.map(({ uri, resultId }) => ({ uri, value: resultId! }));
     const later = await editor.ask<WorkspaceDiagnosticReport>('workspace/diagnostic', { previousResultIds });
     expect(later.items.map(({ kind }) => kind)).toEqual(['unchanged', 'full']);
@@ -168,7 +162,6 @@ it('a request that is taken back is not answered', async () => {
   const folder = manuscript({ 'leek.md': faulty });
   editor = await Editor.start([folder]);
   await editor.open(uriOf(folder, 'leek.md'), faulty);
-  const { CancellationTokenSource } = await import('vscode-languageserver-protocol/node');
   const source = new CancellationTokenSource();
   const asked = editor.connection.sendRequest('workspace/symbol', { query: '' }, source.token);
   source.cancel();

@@ -36,6 +36,8 @@ export class Editor {
   /** The last diagnostics of each file, and the version that they are about. */
   readonly shown = new Map<string, PublishDiagnosticsParams>();
   readonly versions = new Map<string, number>();
+  /** How often the server asked that diagnostics be asked for again. */
+  refreshed = 0;
   private waiting: (() => void)[] = [];
 
   private constructor(
@@ -55,9 +57,17 @@ export class Editor {
       workspaceFolders: folders.map((folder) => ({ uri: uriOf(folder), name: path.basename(folder) })),
     });
     const editor = new Editor(server, connection, answer);
+    const wakeAll = () => {
+      for (const wake of editor.waiting.splice(0)) wake();
+    };
     connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
       editor.shown.set(params.uri, params);
-      for (const wake of editor.waiting.splice(0)) wake();
+      wakeAll();
+    });
+    connection.onRequest('workspace/diagnostic/refresh', () => {
+      editor.refreshed++;
+      wakeAll();
+      return null;
     });
     connection.onRequest('client/registerCapability', () => null);
     await connection.sendNotification('initialized', {});
@@ -91,7 +101,7 @@ export class Editor {
     return this.shown.get(uri)!.diagnostics;
   }
 
-  /** Waits for diagnostics until they are as wished. */
+  /** Waits until what the server sent is as wished. */
   async until(wished: () => boolean): Promise<void> {
     while (!wished()) await new Promise<void>((wake) => this.waiting.push(wake));
   }
