@@ -53,6 +53,7 @@ it('only the command line touches files, and no layer below it prints', () => {
     const text = readFileSync(new URL(file, root), 'utf8');
     return /from 'node:fs|console\.|process\.std/.test(text);
   });
-  const allowed = /^src\/(cli|larder\/(load|read-yaml|compile)|reports\/write-schemas|editor\/write-explanations|version)/;
+  const allowed =
+    /^src\/(cli|larder\/(load|read-yaml|compile)|reports\/write-schemas|editor\/write-explanations|version)/;
   expect(touching.filter((file) => !allowed.test(file))).toEqual([]);
 });

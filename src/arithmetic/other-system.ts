@@ -15,7 +15,9 @@ export function inOtherSystem(measure: Measure, system: System = 'us-customary')
   const [low, high] = [sum.low, sum.high].map((amount) =>
     unit === null ? null : convert(amount, sum.unit!, unit, system),
   );
-  return unit === null || low == null || high == null ? null : { unit, low: rounded(low), high: rounded(high) };
+  return unit === null || low == null || high == null
+    ? null
+    : { unit, low: rounded(low), high: rounded(high) };
 }
 
 /** The units of the SI and those used with it; all others are customary. */

@@ -75,7 +75,9 @@ export function answerRequests(connection: Connection, desk: Desk, diagnostics: 
 }
 
 function report({ id, items }: Shown, previous: string | undefined): DocumentDiagnosticReport {
-  return id === previous ? { kind: 'unchanged', resultId: id } : { kind: 'full', resultId: id, items: [...items] };
+  return id === previous
+    ? { kind: 'unchanged', resultId: id }
+    : { kind: 'full', resultId: id, items: [...items] };
 }
 
 /** Lets what else has arrived be heard first: it may take this request back. */

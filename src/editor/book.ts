@@ -85,7 +85,10 @@ export class Book {
   }
 
   /** Reads the folder, in slices so that the editor is answered in between; what is gone from it goes from the book. */
-  async gather(belongs: (file: string) => boolean, onSlice: (done: number, all: number) => void): Promise<void> {
+  async gather(
+    belongs: (file: string) => boolean,
+    onSlice: (done: number, all: number) => void,
+  ): Promise<void> {
     if (this.folder === null) return;
     const files = this.disk.gather(this.folder).filter((file) => belongs(file.path));
     const gone = new Set(this.manuscript.files());

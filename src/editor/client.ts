@@ -1,7 +1,7 @@
 /** What the editor at the other end says it can do, and what the server offers it. */
 import {
-  CodeActionKind,
   type ClientCapabilities,
+  CodeActionKind,
   type ServerCapabilities,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';

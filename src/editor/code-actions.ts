@@ -1,5 +1,10 @@
 /** Answers what can be done about the marks at a place: mend them, list the food, let them stand, or mend all that is sure. */
-import { type CodeAction, CodeActionKind, type CodeActionParams, type Diagnostic } from 'vscode-languageserver';
+import {
+  type CodeAction,
+  CodeActionKind,
+  type CodeActionParams,
+  type Diagnostic,
+} from 'vscode-languageserver';
 import type { Edit, Mark, Mend } from '../../rules/rule.js';
 import { newListing } from '../kitchen/new-listing.js';
 import { standingAt } from './at.js';
@@ -20,7 +25,8 @@ export function codeActions(desk: Desk, sheet: Sheet, { range, context }: CodeAc
       const diagnostic = diagnosticOf(desk, sheet, mark);
       const touched = mark.span.start <= end && start <= mark.span.end;
       if (!touched && !context.diagnostics.some((each) => isSame(each, diagnostic))) continue;
-      for (const mend of mendsOf(sheet, mark)) actions.push({ ...mendAction(desk, sheet, mend), diagnostics: [diagnostic] });
+      for (const mend of mendsOf(sheet, mark))
+        actions.push({ ...mendAction(desk, sheet, mend), diagnostics: [diagnostic] });
       actions.push({ ...stetAction(desk, sheet, mark), diagnostics: [diagnostic] });
     }
   }
@@ -37,7 +43,9 @@ export function codeActions(desk: Desk, sheet: Sheet, { range, context }: CodeAc
 
 /** Kinds are hierarchical: who asks for "source" asks for "source.fixAll.tamis" too. */
 function asks(only: readonly string[] | undefined, kind: string): boolean {
-  return only === undefined || only.some((each) => each === '' || kind === each || kind.startsWith(`${each}.`));
+  return (
+    only === undefined || only.some((each) => each === '' || kind === each || kind.startsWith(`${each}.`))
+  );
 }
 
 function isSame(one: Diagnostic, other: Diagnostic): boolean {

@@ -19,7 +19,9 @@ export function completion({ read: { page, dishes }, places }: Sheet, position: 
   }
   const dish = dishes.find(({ recipe }) => isInMethod(recipe, offset));
   const foods = new Map(
-    dish?.recipe.listings.flatMap(({ line, passage }) => line.foods.map((food) => [food.text, passage.text] as const)),
+    dish?.recipe.listings.flatMap(({ line, passage }) =>
+      line.foods.map((food) => [food.text, passage.text] as const),
+    ),
   );
   const line = page.text.slice(page.lines.start(page.lines.line(offset)), offset);
   return [...foods].map(([food, listing]) => ({

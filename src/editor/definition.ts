@@ -19,7 +19,9 @@ export function definition(desk: Desk, sheet: Sheet, position: Position): Locati
 /** The recipe of the file that the link leads to, or the heading that it names there. Links out of the manuscript are not ours. */
 function linked(desk: Desk, sheet: Sheet, link: PageLink): Location[] | LocationLink[] | null {
   const file =
-    link.path === '' ? sheet.file : path.posix.join(path.posix.dirname(sheet.file), link.path.replaceAll('\\', '/'));
+    link.path === ''
+      ? sheet.file
+      : path.posix.join(path.posix.dirname(sheet.file), link.path.replaceAll('\\', '/'));
   const target = desk.sheetOf(sheet.book, file);
   if (target === null) return null;
   const { page, dishes } = target.read;

@@ -64,7 +64,9 @@ export class Desk {
   /** The same for a request, which opens no book: null where the file is in none. */
   look(uri: string): { book: Book; file: string } | null {
     const absolute = pathOf(uri);
-    return this.loose.has(uri) || (absolute !== null && this.bookOf(absolute) !== null) ? this.find(uri) : null;
+    return this.loose.has(uri) || (absolute !== null && this.bookOf(absolute) !== null)
+      ? this.find(uri)
+      : null;
   }
 
   /** The book of the folder that a Markdown file lies in. */
@@ -98,7 +100,8 @@ export class Desk {
   private folderOf(absolute: string): string | null {
     let found: string | null = null;
     for (const folder of this.folders.keys()) {
-      if (!isInside(folder, absolute) || relative(folder, absolute).split('/').includes('node_modules')) continue;
+      if (!isInside(folder, absolute) || relative(folder, absolute).split('/').includes('node_modules'))
+        continue;
       if (found === null || folder.length > found.length) found = folder;
     }
     return found;

@@ -60,7 +60,8 @@ export function diagnosticOf(desk: Desk, { book, file, places }: Sheet, mark: Ma
     ...(client.relatedPlaces && mark.related.length > 0
       ? {
           relatedInformation: mark.related.flatMap((related) => {
-            const other = related.file === file ? { uri: book.uri(file), places } : desk.sheetOf(book, related.file);
+            const other =
+              related.file === file ? { uri: book.uri(file), places } : desk.sheetOf(book, related.file);
             if (other === null) return [];
             return [
               {

@@ -9,12 +9,18 @@ export function documentsIn(encoding: () => Encoding): TextDocumentsConfiguratio
     create: TextDocument.create,
     update: (document, changes, version) => {
       if (encoding() === 'utf-16') return TextDocument.update(document, changes, version);
-      return changes.reduce((before, change) => TextDocument.update(before, [inUtf16(before, change)], version), document);
+      return changes.reduce(
+        (before, change) => TextDocument.update(before, [inUtf16(before, change)], version),
+        document,
+      );
     },
   };
 }
 
-function inUtf16(document: TextDocument, change: TextDocumentContentChangeEvent): TextDocumentContentChangeEvent {
+function inUtf16(
+  document: TextDocument,
+  change: TextDocumentContentChangeEvent,
+): TextDocumentContentChangeEvent {
   if (!('range' in change)) return change;
   const text = document.getText();
   const { start, end } = new Places(text, 'utf-8').span(change.range);

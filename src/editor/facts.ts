@@ -7,7 +7,9 @@ export type Fact = readonly [label: string, value: string];
 
 export function hoverOf({ markdown }: Client, title: string, facts: readonly Fact[], range: Range): Hover {
   const value = markdown
-    ? [`**${escaped(title)}**`, '', ...facts.map(([label, said]) => `- ${label}: ${escaped(said)}`)].join('\n')
+    ? [`**${escaped(title)}**`, '', ...facts.map(([label, said]) => `- ${label}: ${escaped(said)}`)].join(
+        '\n',
+      )
     : [oneLine(title), ...facts.map(([label, said]) => `${label}: ${oneLine(said)}`)].join('\n');
   return { contents: { kind: markdown ? MarkupKind.Markdown : MarkupKind.PlainText, value }, range };
 }

@@ -30,10 +30,14 @@ function usedFacts({ recipe, uses }: Dish, mention: Mention, listing: Listing): 
   );
   if (before.length === 0) return [['Used before', 'no']];
   const said = before.map(
-    ({ step, measure }) => `${measure === null ? 'no amount' : measureWords(measure)} in ${stepName(recipe, step)}`,
+    ({ step, measure }) =>
+      `${measure === null ? 'no amount' : measureWords(measure)} in ${stepName(recipe, step)}`,
   );
   const total = totalOf([...before, mention], listing);
-  return [['Used before', said.join('; ')], ...(total === null ? [] : ([['Used with this', total]] as const))];
+  return [
+    ['Used before', said.join('; ')],
+    ...(total === null ? [] : ([['Used with this', total]] as const)),
+  ];
 }
 
 /** "3 tablespoons of 4 tablespoons", in the listing's own unit. */

@@ -51,11 +51,15 @@ export class Keeper {
     this.moveOpenFiles();
     for (const book of added) {
       if (!this.desk.client.watchesFiles && book.folder !== null)
-        this.stopWatching.set(book, this.desk.disk.watch(book.folder, () => this.gather(book)));
+        this.stopWatching.set(
+          book,
+          this.desk.disk.watch(book.folder, () => this.gather(book)),
+        );
       this.gather(book, this.desk.client.progress);
     }
     // A folder further in takes its files out of the book around it.
-    for (const book of this.desk.books) if (book.folder !== null && added.length > 0 && !added.includes(book)) this.gather(book);
+    for (const book of this.desk.books)
+      if (book.folder !== null && added.length > 0 && !added.includes(book)) this.gather(book);
   }
 
   private removeFolder(uri: string): void {

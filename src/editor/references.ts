@@ -1,5 +1,10 @@
 /** Answers where the method uses a listing; asked at a mention, where it uses the same. */
-import { type DocumentHighlight, DocumentHighlightKind, type Location, type Position } from 'vscode-languageserver';
+import {
+  type DocumentHighlight,
+  DocumentHighlightKind,
+  type Location,
+  type Position,
+} from 'vscode-languageserver';
 import type { Listing } from '../anatomy/types.js';
 import type { Dish } from '../kitchen/types.js';
 import type { Span } from '../manuscript/types.js';
@@ -18,7 +23,10 @@ export function references(sheet: Sheet, position: Position, withListing: boolea
 export function highlights(sheet: Sheet, position: Position): DocumentHighlight[] | null {
   const found = meantAt(sheet, position);
   if (found === null) return null;
-  const highlight = (kind: DocumentHighlightKind) => (span: Span) => ({ range: sheet.places.range(span), kind });
+  const highlight = (kind: DocumentHighlightKind) => (span: Span) => ({
+    range: sheet.places.range(span),
+    kind,
+  });
   return [
     ...found.listed.map(highlight(DocumentHighlightKind.Write)),
     ...found.used.map(highlight(DocumentHighlightKind.Read)),

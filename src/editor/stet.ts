@@ -16,7 +16,11 @@ export const SELECT = 'tamis.select';
 
 const REASON = 'reason';
 
-export function stetAction({ client }: Desk, sheet: Sheet, { rule, span }: Mark): Omit<CodeAction, 'diagnostics'> {
+export function stetAction(
+  { client }: Desk,
+  sheet: Sheet,
+  { rule, span }: Mark,
+): Omit<CodeAction, 'diagnostics'> {
   const { text, lines } = sheet.read.page;
   const offset = placeForStet(text, lines.start(lines.line(span.start)));
   const at = sheet.places.position(offset);
@@ -25,7 +29,10 @@ export function stetAction({ client }: Desk, sheet: Sheet, { rule, span }: Mark)
   if (client.snippetEdits && client.documentChanges) {
     const value = ` ${stetComment(rule, `\${1:${REASON}}`)}`;
     const edit: SnippetTextEdit = { range, snippet: { kind: 'snippet', value } };
-    return { ...action, edit: { documentChanges: [{ textDocument: { uri: sheet.uri, version: null }, edits: [edit] }] } };
+    return {
+      ...action,
+      edit: { documentChanges: [{ textDocument: { uri: sheet.uri, version: null }, edits: [edit] }] },
+    };
   }
   const comment = ` ${stetComment(rule, REASON)}`;
   const edit = workspaceEdit(client, sheet.uri, [{ range, newText: comment }]);

@@ -1,5 +1,10 @@
 /** Lists what a file holds, by recipe, component, list and method; and the recipes of all books by their titles. */
-import { type DocumentSymbol, type SymbolInformation, SymbolKind, type WorkspaceSymbol } from 'vscode-languageserver';
+import {
+  type DocumentSymbol,
+  type SymbolInformation,
+  SymbolKind,
+  type WorkspaceSymbol,
+} from 'vscode-languageserver';
 import type { Component, Recipe } from '../anatomy/types.js';
 import { fold } from '../larder/names.js';
 import type { Passage } from '../manuscript/passage.js';
@@ -50,18 +55,37 @@ function recipeSymbol(sheet: Sheet, recipe: Recipe): DocumentSymbol {
       : [
           symbolOf(sheet, 'Method', SymbolKind.Function, around(steps.map(({ passage }) => passage)), null, [
             ...steps.map(({ passage }, index) =>
-              symbolOf(sheet, `${steps[index]!.number ?? index + 1}. ${passage.text}`, SymbolKind.Event, passage.span(), null, []),
+              symbolOf(
+                sheet,
+                `${steps[index]!.number ?? index + 1}. ${passage.text}`,
+                SymbolKind.Event,
+                passage.span(),
+                null,
+                [],
+              ),
             ),
           ]),
         ];
-  const children = [...recipe.components.flatMap((component) => componentSymbol(sheet, component)), ...method];
-  return symbolOf(sheet, title?.text ?? 'Recipe without a title', SymbolKind.Class, recipe.span, title, children);
+  const children = [
+    ...recipe.components.flatMap((component) => componentSymbol(sheet, component)),
+    ...method,
+  ];
+  return symbolOf(
+    sheet,
+    title?.text ?? 'Recipe without a title',
+    SymbolKind.Class,
+    recipe.span,
+    title,
+    children,
+  );
 }
 
 function componentSymbol(sheet: Sheet, { heading, listings }: Component): DocumentSymbol[] {
   if (listings.length === 0) return [];
   const passages = listings.map(({ passage }) => passage);
-  const children = passages.map((passage) => symbolOf(sheet, passage.text, SymbolKind.Field, passage.span(), null, []));
+  const children = passages.map((passage) =>
+    symbolOf(sheet, passage.text, SymbolKind.Field, passage.span(), null, []),
+  );
   const span = around(heading === null ? passages : [heading, ...passages]);
   return [symbolOf(sheet, heading?.text ?? 'List', SymbolKind.Array, span, heading, children)];
 }
@@ -87,7 +111,11 @@ function symbolOf(
   };
 }
 
-function flat(uri: string, { name, kind, range, children = [] }: DocumentSymbol, within?: string): SymbolInformation[] {
+function flat(
+  uri: string,
+  { name, kind, range, children = [] }: DocumentSymbol,
+  within?: string,
+): SymbolInformation[] {
   const own: SymbolInformation = {
     name,
     kind,

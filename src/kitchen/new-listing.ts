@@ -12,7 +12,7 @@ export interface NewLine {
 }
 
 /**
- * The line for an unlisted food, with the method's own amount and name, behind the listing that the method used just before
+ * The line for an unlisted food, with the method's own amount and name, behind the listings that the method has used before
  * it, because a list stands in the order of first use. Null where the list has a form that a line cannot be added to (a table).
  */
 export function newListing(dish: Dish, mention: Mention): NewLine | null {
@@ -30,14 +30,15 @@ export function newListing(dish: Dish, mention: Mention): NewLine | null {
   return { at: end, text: newline + form.before + listing + form.after, listing };
 }
 
-/** The listing of the last mention before this one; where the method begins with it, the list's last. */
+/** Of the listings that the method has used before this mention the last on the list; where it begins with it, the list's last. */
 function listingBefore(dish: Dish, mention: Mention): Listing | undefined {
   const earlier = dish.mentions.filter(
     (each) =>
       each.listings.length > 0 &&
       (each.step < mention.step || (each.step === mention.step && each.start < mention.start)),
   );
-  return earlier.at(-1)?.listings.at(-1) ?? dish.recipe.listings.at(-1);
+  const used = new Set(earlier.flatMap((each) => each.listings));
+  return dish.recipe.listings.findLast((listing) => used.has(listing)) ?? dish.recipe.listings.at(-1);
 }
 
 /** What stands around the listing on its line: bullet, number, quotation mark, the spaces that break the line. */
@@ -53,7 +54,10 @@ function formOf(text: string, { passage }: Listing): { before: string; after: st
   const after = /^(?:["']|\s*|\s*\\)$/.test(rest) ? rest : '';
   const number = form[2];
   return {
-    before: number === undefined ? before : `${form[1]}${Number(number) + 1}${before.slice(form[1]!.length + number.length)}`,
+    before:
+      number === undefined
+        ? before
+        : `${form[1]}${Number(number) + 1}${before.slice(form[1]!.length + number.length)}`,
     after,
   };
 }

@@ -15,7 +15,10 @@ export interface PageLink {
 export function linkAt(page: Page, offset: number): PageLink | null {
   const block = page.blocks.find(({ span }) => span.start <= offset && offset <= span.end);
   if (block === undefined) return null;
-  const link = find(parser.parse(page.text.slice(block.span.start, block.span.end)), offset - block.span.start);
+  const link = find(
+    parser.parse(page.text.slice(block.span.start, block.span.end)),
+    offset - block.span.start,
+  );
   if (link === null) return null;
   const [path = '', anchor = ''] = link.url.split('#', 2);
   return {
@@ -30,7 +33,9 @@ export function linkAt(page: Page, offset: number): PageLink | null {
 
 /** The heading that "#anchor" means, by the usual rule of Markdown hosts; null where the page has none. */
 export function headingNamed(page: Page, anchor: string): Heading | null {
-  return headingsIn(page.blocks).find(({ passage }) => anchorOf(passage.text) === anchor.toLowerCase()) ?? null;
+  return (
+    headingsIn(page.blocks).find(({ passage }) => anchorOf(passage.text) === anchor.toLowerCase()) ?? null
+  );
 }
 
 function find(node: Nodes | Text, offset: number): Link | null {

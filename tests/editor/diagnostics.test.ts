@@ -2,13 +2,13 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { afterEach, describe, expect, it } from 'vitest';
 import {
   CancellationTokenSource,
   type Diagnostic,
   type DocumentDiagnosticReport,
   type WorkspaceDiagnosticReport,
 } from 'vscode-languageserver-protocol/node';
-import { afterEach, describe, expect, it } from 'vitest';
 import { faulty, manuscript, sound } from '../cli/run.js';
 import { able, Editor, uriOf } from './editor.js';
 
@@ -144,8 +144,12 @@ describe('an editor that asks for diagnostics', () => {
   it('gets those of the book, and is told to ask again when a file changes on the disk', async () => {
     const folder = manuscript({ 'leek.md': faulty, 'sound.md': sound });
     editor = await Editor.start([folder], asking);
-    const book = await editor.ask<WorkspaceDiagnosticReport>('workspace/diagnostic', { previousResultIds: [] });
-    expect(book.items.map((item) => [item.uri, item.kind === 'full' ? item.items.length : item.kind])).toEqual([
+    const book = await editor.ask<WorkspaceDiagnosticReport>('workspace/diagnostic', {
+      previousResultIds: [],
+    });
+    expect(
+      book.items.map((item) => [item.uri, item.kind === 'full' ? item.items.length : item.kind]),
+    ).toEqual([
       [uriOf(folder, 'leek.md'), 1],
       [uriOf(folder, 'sound.md'), 0],
     ]);

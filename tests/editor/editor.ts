@@ -47,7 +47,9 @@ export class Editor {
   ) {}
 
   static async start(folders: readonly string[], capabilities: ClientCapabilities = able): Promise<Editor> {
-    const server = spawn(process.execPath, [command, 'serve', '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+    const server = spawn(process.execPath, [command, 'serve', '--stdio'], {
+      stdio: ['pipe', 'pipe', 'inherit'],
+    });
     const connection = createProtocolConnection(server.stdout, server.stdin);
     connection.listen();
     const answer: InitializeResult = await connection.sendRequest('initialize', {
@@ -88,7 +90,10 @@ export class Editor {
   async change(uri: string, contentChanges: TextDocumentContentChangeEvent[]): Promise<void> {
     const version = this.versions.get(uri)! + 1;
     this.versions.set(uri, version);
-    await this.connection.sendNotification('textDocument/didChange', { textDocument: { uri, version }, contentChanges });
+    await this.connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri, version },
+      contentChanges,
+    });
   }
 
   async close(uri: string): Promise<void> {
