@@ -84,7 +84,7 @@ interface RuleBase {
 
 export interface RecipeRule extends RuleBase {
   readonly scope: 'recipe';
-  readonly look: (dish: Dish, style: HouseStyle) => Iterable<Finding>;
+  readonly look: (dish: Dish, style: HouseStyle, book: Book) => Iterable<Finding>;
 }
 
 export interface BookRule extends RuleBase {

@@ -24,7 +24,7 @@ const disk: Disk = {
       return null;
     }
   },
-  style: () => ({ style: undecided, trouble: null }),
+  style: async () => ({ style: undecided, trouble: null }),
   watch: watchFolder,
   explanation: (rule) => {
     const file = new URL(`../../explanations/${rule}.md`, import.meta.url);

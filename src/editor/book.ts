@@ -8,14 +8,14 @@ import type { Reading } from '../reading/types.js';
 import type { Disk } from './disk.js';
 
 export class Book {
-  private readonly manuscript: Manuscript;
+  private readonly manuscript = new Manuscript(undecided);
   /** Paths to the client's own names of the files that are open. */
   private readonly open = new Map<string, string>();
   private marks = new WeakMap<Reading, ReadonlyMap<string, readonly Mark[]>>();
-  private decided: HouseStyle;
+  private decided: HouseStyle = undecided;
   /** What is the matter with the house style's file. */
-  trouble: string | null;
-  /** The files of the folder have all been read. */
+  trouble: string | null = null;
+  /** The house style and the files of the folder have been read, and nothing else is being read. */
   ready: Promise<void> = Promise.resolve();
   /** It was taken from the desk. */
   closed = false;
@@ -24,12 +24,7 @@ export class Book {
   constructor(
     readonly folder: string | null,
     private readonly disk: Disk,
-  ) {
-    const { style, trouble } = this.askStyle();
-    this.decided = style;
-    this.trouble = trouble;
-    this.manuscript = new Manuscript(style);
-  }
+  ) {}
 
   get reading(): Reading {
     return this.manuscript.reading();
@@ -106,17 +101,14 @@ export class Book {
     for (const file of gone) if (!this.open.has(file)) this.manuscript.remove(file);
   }
 
-  /** Asks for the house style again. */
-  decide(): void {
-    const { style, trouble } = this.askStyle();
+  /** Asks for the house style, again when it may have changed. */
+  async decide(): Promise<void> {
+    if (this.folder === null) return;
+    const { style, trouble } = await this.disk.style(this.folder);
     this.trouble = trouble;
     if (JSON.stringify(style) === JSON.stringify(this.decided)) return;
     this.decided = style;
     this.manuscript.decide(style);
-  }
-
-  private askStyle() {
-    return this.folder === null ? { style: undecided, trouble: null } : this.disk.style(this.folder);
   }
 }
 

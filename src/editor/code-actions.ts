@@ -7,6 +7,7 @@ import {
 } from 'vscode-languageserver';
 import type { Edit, Mark, Mend } from '../../rules/rule.js';
 import { newListing } from '../kitchen/new-listing.js';
+import { capitalized } from '../reports/words.js';
 import { standingAt } from './at.js';
 import type { Desk, Sheet } from './desk.js';
 import { diagnosticOf } from './diagnostics.js';
@@ -54,7 +55,7 @@ function isSame(one: Diagnostic, other: Diagnostic): boolean {
 
 function mendAction({ client }: Desk, sheet: Sheet, { label, sure, edits }: Mend): CodeAction {
   return {
-    title: label,
+    title: capitalized(label),
     kind: CodeActionKind.QuickFix,
     isPreferred: sure,
     edit: workspaceEdit(client, sheet.uri, textEdits(sheet, edits)),

@@ -1,7 +1,7 @@
 /** Answers where a mention is listed, and where the recipe is that a link refers to. */
 import path from 'node:path';
 import type { Location, LocationLink, Position } from 'vscode-languageserver';
-import { headingNamed, linkAt, type PageLink } from '../manuscript/links.js';
+import { headingNamed, type LinkAt, linkAt } from '../manuscript/link-at.js';
 import type { Span } from '../manuscript/types.js';
 import { standingAt } from './at.js';
 import type { Desk, Sheet } from './desk.js';
@@ -17,7 +17,7 @@ export function definition(desk: Desk, sheet: Sheet, position: Position): Locati
 }
 
 /** The recipe of the file that the link leads to, or the heading that it names there. Links out of the manuscript are not ours. */
-function linked(desk: Desk, sheet: Sheet, link: PageLink): Location[] | LocationLink[] | null {
+function linked(desk: Desk, sheet: Sheet, link: LinkAt): Location[] | LocationLink[] | null {
   const file =
     link.path === ''
       ? sheet.file

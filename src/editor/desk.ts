@@ -29,6 +29,11 @@ export class Desk {
     return [...this.folders.values(), ...this.loose.values()];
   }
 
+  /** The books of folders. */
+  get folderBooks(): Book[] {
+    return [...this.folders.values()];
+  }
+
   /** Opens a folder's book; its files are still to be gathered. Null where it is open, or is no folder of this machine. */
   addFolder(uri: string): Book | null {
     const folder = pathOf(uri);
@@ -73,6 +78,11 @@ export class Desk {
   bookOf(absolute: string): Book | null {
     const folder = isMarkdown(absolute) ? this.folderOf(absolute) : null;
     return folder === null ? null : this.folders.get(folder)!;
+  }
+
+  /** Whether a file is a book by itself. */
+  isLoose(uri: string): boolean {
+    return this.loose.has(uri);
   }
 
   /** Forgets the book of a loose file, and gives it. */

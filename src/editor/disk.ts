@@ -8,7 +8,9 @@ export interface Disk {
   /** The text of a file; null where it is gone or is no text. */
   readonly text: (file: string) => string | null;
   /** The house style that holds in a folder, and what is the matter with its file where something is. */
-  readonly style: (folder: string) => { readonly style: HouseStyle; readonly trouble: string | null };
+  readonly style: (
+    folder: string,
+  ) => Promise<{ readonly style: HouseStyle; readonly trouble: string | null }>;
   /** Calls back when anything in the folder has changed, for clients that do not watch files; gives the way to stop. */
   readonly watch: (folder: string, onChange: () => void) => () => void;
   /** Where the explanation of a rule can be opened; null where the package has none. */

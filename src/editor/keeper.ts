@@ -5,6 +5,9 @@ import {
   DidChangeWatchedFilesNotification,
   FileChangeType,
   type FileEvent,
+  MessageType,
+  ShowMessageNotification,
+  type ShowMessageParams,
   type TextDocuments,
 } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
@@ -57,9 +60,12 @@ export class Keeper {
         );
       this.gather(book, this.desk.client.progress);
     }
-    // A folder further in takes its files out of the book around it.
-    for (const book of this.desk.books)
-      if (book.folder !== null && added.length > 0 && !added.includes(book)) this.gather(book);
+    if (added.length > 0) this.gatherAgain((book) => !added.includes(book));
+  }
+
+  /** A folder further in takes its files out of the book around it, and gives them back when it goes. */
+  private gatherAgain(which: (book: Book) => boolean): void {
+    for (const book of this.desk.folderBooks) if (which(book)) this.gather(book);
   }
 
   private removeFolder(uri: string): void {
@@ -69,6 +75,7 @@ export class Keeper {
     this.stopWatching.delete(book);
     this.publisher.withdraw(book);
     this.moveOpenFiles();
+    this.gatherAgain(() => true);
   }
 
   /** Open files lie in the book of the innermost folder around them, also when folders come and go. */
@@ -85,10 +92,12 @@ export class Keeper {
   private type(document: TextDocument): void {
     const { uri, version } = document;
     const place = this.desk.find(uri);
+    const isNew = this.lying.get(uri)?.book !== place.book;
     this.lying.set(uri, place);
     place.book.type(place.file, uri, document.getText());
     this.publisher.changed(place.book, { uri, version });
-    this.tellTrouble(place.book);
+    // A folder's book has its style already; that of a single file begins with it.
+    if (isNew && this.desk.isLoose(uri)) this.next(place.book, () => place.book.decide());
   }
 
   private close(uri: string): void {
@@ -108,14 +117,21 @@ export class Keeper {
 
   /** Reads a book's folder, again where it has been read before. */
   private gather(book: Book, shown = false): void {
-    const before = book.ready;
-    book.ready = this.telling(shown, async (onSlice) => {
-      await before;
-      book.decide();
-      await book.gather((file) => this.desk.belongs(book, file), onSlice);
-    });
+    this.next(book, () =>
+      this.telling(shown, async (onSlice) => {
+        await book.decide();
+        await book.gather((file) => this.desk.belongs(book, file), onSlice);
+      }),
+    );
+  }
+
+  /** Does something that takes its time with a book, after what is still being done; then shows what came of it. */
+  private next(book: Book, work: () => Promise<void>): void {
+    book.ready = book.ready
+      .then(work)
+      .catch((error) => this.connection.console.error(`The folder could not be read: ${String(error)}`))
+      .then(() => this.tellTrouble(book));
     this.publisher.changed(book);
-    this.tellTrouble(book);
   }
 
   /** Does the work, with its progress shown in the editor where that is wanted. */
@@ -127,8 +143,6 @@ export class Keeper {
     progress?.begin('Reading the manuscript', 0);
     try {
       await work((done, all) => progress?.report(Math.floor((100 * done) / all), `${done} of ${all} files`));
-    } catch (error) {
-      this.connection.console.error(`The folder could not be read: ${String(error)}`);
     } finally {
       progress?.done();
     }
@@ -152,11 +166,7 @@ export class Keeper {
 
   /** The nearest house style upwards holds, so one that comes or goes may concern any book. */
   private restyle(): void {
-    for (const book of this.desk.books) {
-      book.decide();
-      this.publisher.changed(book);
-      this.tellTrouble(book);
-    }
+    for (const book of this.desk.books) this.next(book, () => book.decide());
   }
 
   /** What is the matter with the house style is told once, and again when it changes. */
@@ -165,7 +175,8 @@ export class Keeper {
     if (book.trouble === null) this.told.delete(book);
     else {
       this.told.set(book, book.trouble);
-      this.connection.window.showWarningMessage(book.trouble);
+      const params: ShowMessageParams = { type: MessageType.Warning, message: book.trouble };
+      void this.connection.sendNotification(ShowMessageNotification.type, params);
     }
   }
 }

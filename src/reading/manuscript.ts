@@ -30,8 +30,10 @@ export class Manuscript {
     this.whole = null;
   }
 
+  /** Reads by another style from now on: all anew, for a style may say what is read at all. */
   decide(style: HouseStyle): void {
     this.style = style;
+    this.pages.clear();
     this.known = new WeakMap();
     this.whole = null;
   }

@@ -34,8 +34,8 @@ export function readPage(file: SourceFile): PageReading {
 }
 
 /**
- * The rules over files that have been read, in the order given. `known` are the marks of recipe rules on pages that were
- * read before under the same options: those are not asked for again, and what is new is added.
+ * The rules over files that have been read, in the order given. `known` has the marks that pages which were read before
+ * under the same options have by themselves: those are not asked for again, and new ones are added.
  */
 export function readBook(
   read: readonly PageReading[],
@@ -49,29 +49,35 @@ export function readBook(
     dishes: read.flatMap(({ dishes }) => dishes),
     unclear: read.flatMap(({ unclear }) => unclear),
   };
-  const marks = read.flatMap((page) => {
-    const own = known.get(page) ?? marksOnPage(chosen, page, style);
+  const byThemselves = chosen.filter((rule) => !asksBook(rule));
+  const ownMarks = read.flatMap((page) => {
+    const own = known.get(page) ?? marksOf(byThemselves, page.dishes, book, style);
     known.set(page, own);
     return own;
   });
-  return settle(book.pages, book.dishes, [...marks, ...marksOnBook(chosen, book, style)]);
+  return settle(book.pages, book.dishes, [
+    ...ownMarks,
+    ...marksOf(chosen.filter(asksBook), book.dishes, book, style),
+  ]);
 }
 
-function marksOnPage(chosen: readonly Rule[], { dishes }: PageReading, style: HouseStyle): readonly Mark[] {
+/** Whether a rule looks at more than one recipe; one for recipes says so by taking the book as its third argument. */
+function asksBook(rule: Rule): boolean {
+  return rule.scope !== 'recipe' || rule.look.length > 2;
+}
+
+function marksOf(chosen: readonly Rule[], dishes: readonly Dish[], book: Book, style: HouseStyle): Mark[] {
   return chosen.flatMap((rule) => {
-    if (rule.scope === 'book') return [];
+    if (rule.scope === 'book') {
+      return [...rule.look(book, style)].map((finding) =>
+        markOf(rule, finding, finding.file, finding.recipe),
+      );
+    }
     return dishes.flatMap((dish) =>
-      [...rule.look(dish, style)].map((finding) =>
+      [...rule.look(dish, style, book)].map((finding) =>
         markOf(rule, finding, dish.page.path, titleOf(dish.recipe)),
       ),
     );
-  });
-}
-
-function marksOnBook(chosen: readonly Rule[], book: Book, style: HouseStyle): Mark[] {
-  return chosen.flatMap((rule) => {
-    if (rule.scope === 'recipe') return [];
-    return [...rule.look(book, style)].map((finding) => markOf(rule, finding, finding.file, finding.recipe));
   });
 }
 

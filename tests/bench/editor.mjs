@@ -40,7 +40,11 @@ async function report(folder, file) {
   let latencies = [];
   // By turns, so that what else the machine does falls on both.
   for (let round = 0; round < ROUNDS; round++) {
-    reads.push(timed(() => spawnSync(process.execPath, [command, 'read', folder, '--as', 'plain', '--stop-at', 'never'])));
+    reads.push(
+      timed(() =>
+        spawnSync(process.execPath, [command, 'read', folder, '--as', 'plain', '--stop-at', 'never']),
+      ),
+    );
     const last = round === ROUNDS - 1;
     const { opened, typed } = await serveOnce(folder, file, last ? KEYSTROKES : 0);
     opens.push(opened);
@@ -51,7 +55,12 @@ async function report(folder, file) {
   console.log(row('tamis read, cold', read));
   console.log(row('opened in an editor', open), ` ${(open / read).toFixed(2)} times a cold read`);
   console.log(`\nkeystroke to diagnostics  ms  (${latencies.length} keystrokes)`);
-  for (const [name, share] of [['half', 0.5], ['95 of 100', 0.95], ['99 of 100', 0.99], ['slowest', 1]])
+  for (const [name, share] of [
+    ['half', 0.5],
+    ['95 of 100', 0.95],
+    ['99 of 100', 0.99],
+    ['slowest', 1],
+  ])
     console.log(row(name, latencies[Math.min(latencies.length - 1, Math.floor(latencies.length * share))]));
 }
 
@@ -78,10 +87,14 @@ async function serveOnce(folder, file, keystrokes) {
   await connection.sendNotification('initialized', {});
   const text = readFileSync(file, 'utf8');
   const shown = (version) =>
-    seen >= version ? undefined : new Promise((done) => {
-      wake = () => seen >= version && done();
-    });
-  await connection.sendNotification('textDocument/didOpen', { textDocument: { uri, languageId: 'markdown', version: 1, text } });
+    seen >= version
+      ? undefined
+      : new Promise((done) => {
+          wake = () => seen >= version && done();
+        });
+  await connection.sendNotification('textDocument/didOpen', {
+    textDocument: { uri, languageId: 'markdown', version: 1, text },
+  });
   await shown(1);
   const opened = performance.now() - started;
   const typed = [];

@@ -1,7 +1,8 @@
 /** After any edit, also in the middle of typing, an editor shows what a fresh reading of the same texts gives. */
+
+import { afterEach, expect, it } from 'vitest';
 import type { Range, TextDocumentContentChangeEvent } from 'vscode-languageserver-protocol/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { afterEach, expect, it } from 'vitest';
 import { byName } from '../../src/manuscript/order.js';
 import { readManuscript } from '../../src/reading/read.js';
 import { manuscript } from '../cli/run.js';
@@ -20,7 +21,9 @@ it(`${EDITS} random edits of the demo leave the marks of a fresh reading`, async
     .filter(({ path }) => /^(front|mains|sauces)/.test(path))
     .sort((a, b) => byName(a.path, b.path));
   const folder = manuscript(Object.fromEntries(files.map(({ path, text }) => [path, text])));
-  const documents = files.map(({ path, text }) => TextDocument.create(uriOf(folder, path), 'markdown', 1, text));
+  const documents = files.map(({ path, text }) =>
+    TextDocument.create(uriOf(folder, path), 'markdown', 1, text),
+  );
   const random = generator(SEED);
   editor = await Editor.start([folder]);
   for (const document of documents) await editor.open(document.uri, document.getText());

@@ -3,7 +3,7 @@ import type { Link, Nodes, Text } from 'mdast';
 import { parser } from './markdown.js';
 import type { Block, Heading, Page, Span } from './types.js';
 
-export interface PageLink {
+export interface LinkAt {
   readonly span: Span;
   /** As written, without the part behind "#". */
   readonly path: string;
@@ -12,7 +12,7 @@ export interface PageLink {
 }
 
 /** The link around an offset; null where none is. Only the block around it is parsed: a page keeps no tree. */
-export function linkAt(page: Page, offset: number): PageLink | null {
+export function linkAt(page: Page, offset: number): LinkAt | null {
   const block = page.blocks.find(({ span }) => span.start <= offset && offset <= span.end);
   if (block === undefined) return null;
   const link = find(
