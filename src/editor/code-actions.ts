@@ -57,7 +57,8 @@ function mendAction({ client }: Desk, sheet: Sheet, { label, sure, edits }: Mend
   return {
     title: capitalized(label),
     kind: CodeActionKind.QuickFix,
-    isPreferred: sure,
+    // Left out rather than false: some editors take any value for yes.
+    ...(sure ? { isPreferred: true } : {}),
     edit: workspaceEdit(client, sheet.uri, textEdits(sheet, edits)),
   };
 }

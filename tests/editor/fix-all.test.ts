@@ -75,9 +75,9 @@ it('each mend of a mark is offered, the sure one as the one to prefer', () => {
   const mends = actionsFor(marks, ['quickfix']).filter(({ title }) => title.startsWith('Write'));
   expect(mends.map(({ title, isPreferred }) => [title, isPreferred])).toEqual([
     ['Write 5-8', true],
-    ['Write 8-9', false],
+    ['Write 8-9', undefined],
     ['Write 5 minutes', true],
-    ['Write 350°F', false],
+    ['Write 350°F', undefined],
   ]);
 });
 
