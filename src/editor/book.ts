@@ -12,7 +12,8 @@ export class Book {
   /** Paths to the client's own names of the files that are open. */
   private readonly open = new Map<string, string>();
   private marks = new WeakMap<Reading, ReadonlyMap<string, readonly Mark[]>>();
-  private decided: HouseStyle = undecided;
+  /** The house style as it was last decided. */
+  style: HouseStyle = undecided;
   /** What is the matter with the house style's file. */
   trouble: string | null = null;
   /** The house style and the files of the folder have been read, and nothing else is being read. */
@@ -106,8 +107,8 @@ export class Book {
     if (this.folder === null) return;
     const { style, trouble } = await this.disk.style(this.folder);
     this.trouble = trouble;
-    if (JSON.stringify(style) === JSON.stringify(this.decided)) return;
-    this.decided = style;
+    if (JSON.stringify(style) === JSON.stringify(this.style)) return;
+    this.style = style;
     this.manuscript.decide(style);
   }
 }

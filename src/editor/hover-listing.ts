@@ -1,6 +1,7 @@
 /** Tells how a listing was understood, with its amount in the other system. */
 import type { Listing } from '../anatomy/types.js';
 import { inOtherSystem } from '../arithmetic/other-system.js';
+import type { System } from '../arithmetic/units.js';
 import type { ListedFood } from '../grammar/types.js';
 import type { Dish } from '../kitchen/types.js';
 import type { Fact } from './facts.js';
@@ -8,9 +9,11 @@ import { measureWords, sumWords } from './measure-words.js';
 import { stepName } from './steps.js';
 
 /** What the list says of the food, then where the method uses it. What was not made out is said too. */
-export function listingFacts({ recipe, uses }: Dish, { line, index }: Listing): Fact[] {
-  const other = line.measures.flatMap((measure) => inOtherSystem(measure) ?? []);
-  const packs = line.measures.flatMap(({ pack }) => (pack === null ? [] : (inOtherSystem(pack) ?? [])));
+export function listingFacts({ recipe, uses }: Dish, { line, index }: Listing, system?: System): Fact[] {
+  const other = line.measures.flatMap((measure) => inOtherSystem(measure, system) ?? []);
+  const packs = line.measures.flatMap(({ pack }) =>
+    pack === null ? [] : (inOtherSystem(pack, system) ?? []),
+  );
   const said = [
     ...(line.optional ? ['optional'] : []),
     ...(line.divided ? ['divided'] : []),

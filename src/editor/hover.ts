@@ -6,11 +6,16 @@ import { hoverOf } from './facts.js';
 import { listingFacts } from './hover-listing.js';
 import { mentionFacts } from './hover-mention.js';
 
-export function hover({ client }: Desk, { read, places }: Sheet, position: Position): Hover | null {
+export function hover({ client }: Desk, { book, read, places }: Sheet, position: Position): Hover | null {
   const found = standingAt(read, places.offset(position));
   if (found === null || found.kind === 'title') return null;
   const range = places.range(found.span);
   return found.kind === 'listing'
-    ? hoverOf(client, found.listing.passage.text, listingFacts(found.dish, found.listing), range)
+    ? hoverOf(
+        client,
+        found.listing.passage.text,
+        listingFacts(found.dish, found.listing, book.style.system ?? undefined),
+        range,
+      )
     : hoverOf(client, found.mention.text, mentionFacts(found.dish, found.mention), range);
 }

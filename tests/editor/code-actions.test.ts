@@ -104,7 +104,7 @@ describe('letting a mark stand', () => {
           edits: [
             {
               range: { start: at, end: at },
-              snippet: { kind: 'snippet', value: ' <!-- stet unlisted-ingredient: ${1:reason} -->' },
+              snippet: { kind: 'snippet', value: ` <!-- stet unlisted-ingredient: \${1:reason} -->` },
             },
           ],
         },

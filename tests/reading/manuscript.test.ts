@@ -1,0 +1,42 @@
+/** A manuscript that changes is read no more than it has to be, and as if it were read from nothing. */
+import { expect, it } from 'vitest';
+import { undecided } from '../../src/manuscript/house-style.js';
+import { Manuscript } from '../../src/reading/manuscript.js';
+import { readManuscript } from '../../src/reading/read.js';
+import { faulty, sound } from '../cli/run.js';
+
+function book(files: Readonly<Record<string, string>>): Manuscript {
+  const manuscript = new Manuscript(undecided);
+  for (const [path, text] of Object.entries(files)) manuscript.set({ path, text });
+  return manuscript;
+}
+
+it('a page that did not change stays the same, with its marks', () => {
+  const manuscript = book({ 'a.md': faulty, 'b.md': sound });
+  const [page, mark] = [manuscript.page('a.md'), manuscript.reading().marks[0]];
+  manuscript.set({ path: 'b.md', text: faulty });
+  expect(manuscript.page('a.md')).toBe(page);
+  expect(manuscript.reading().marks[0]).toBe(mark);
+  expect(manuscript.reading().marks.map(({ file }) => file)).toEqual(['a.md', 'b.md']);
+});
+
+it('the same text again changes nothing at all', () => {
+  const manuscript = book({ 'a.md': faulty });
+  const reading = manuscript.reading();
+  manuscript.set({ path: 'a.md', text: faulty });
+  expect(manuscript.reading()).toBe(reading);
+});
+
+it('files stand in the order of their names, in whatever order they came', () => {
+  const texts = { '10.md': faulty, '2.md': faulty };
+  const inOrder = ['2.md', '10.md'].map((path) => ({ path, text: faulty }));
+  expect(book(texts).reading().marks).toEqual(readManuscript(inOrder).marks);
+});
+
+it('a file that is taken out is gone', () => {
+  const manuscript = book({ 'a.md': faulty, 'b.md': faulty });
+  manuscript.reading();
+  manuscript.remove('a.md');
+  expect(manuscript.page('a.md')).toBe(null);
+  expect(manuscript.reading().marks.map(({ file }) => file)).toEqual(['b.md']);
+});
