@@ -128,7 +128,7 @@ export function pathOf(uri: string): string | null {
   }
 }
 
-export function isMarkdown(file: string): boolean {
+function isMarkdown(file: string): boolean {
   return /\.(md|markdown)$/i.test(file);
 }
 

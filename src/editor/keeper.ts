@@ -12,7 +12,7 @@ import {
 } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Book } from './book.js';
-import { type Desk, isMarkdown, pathOf } from './desk.js';
+import { type Desk, pathOf } from './desk.js';
 import type { Publisher } from './publisher.js';
 
 export class Keeper {
@@ -150,18 +150,21 @@ export class Keeper {
 
   /** The editor saw files change on the disk. */
   private touched(changes: readonly FileEvent[]): void {
+    const paths = changes.flatMap(({ uri }) => pathOf(uri) ?? []);
+    if (paths.some((absolute) => path.basename(absolute) === HOUSE_STYLE)) this.restyle();
+    // Files come and go by the hundred when a book's versions are changed: each folder is read once then.
+    const again = new Set<Book>();
     for (const { uri, type } of changes) {
       const absolute = pathOf(uri);
-      if (absolute === null) continue;
-      if (path.basename(absolute) === HOUSE_STYLE) this.restyle();
-      else if (isMarkdown(absolute)) {
-        const book = this.desk.bookOf(absolute);
-        if (book === null) continue;
-        if (type === FileChangeType.Changed) book.reload(this.desk.find(uri).file);
-        else this.gather(book);
+      const book = absolute === null ? null : this.desk.bookOf(absolute);
+      if (book === null) continue;
+      if (type !== FileChangeType.Changed) again.add(book);
+      else {
+        book.reload(this.desk.find(uri).file);
         this.publisher.changed(book);
       }
     }
+    for (const book of again) this.gather(book);
   }
 
   /** The nearest house style upwards holds, so one that comes or goes may concern any book. */

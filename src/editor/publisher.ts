@@ -25,8 +25,8 @@ export class Publisher {
     this.waiting.set(book, files);
     if (this.timer !== null) clearTimeout(this.timer);
     // A book in one large file takes long to read: then the reading waits until the typing pauses.
-    const patience = this.lastMilliseconds > promptMilliseconds ? this.lastMilliseconds : 0;
-    this.timer = setTimeout(() => void this.send(), patience);
+    const isSlow = this.lastMilliseconds > promptMilliseconds;
+    this.timer = setTimeout(() => void this.send(), isSlow ? pauseMilliseconds : 0);
   }
 
   /** Takes back all that was sent for a book that is gone from the desk. */
@@ -40,13 +40,15 @@ export class Publisher {
     this.timer = null;
     const waiting = [...this.waiting];
     this.waiting.clear();
-    for (const [book, typed] of waiting) {
-      await book.ready;
-      if (book.closed) continue;
-      const started = performance.now();
-      this.show(book, typed);
-      this.lastMilliseconds = performance.now() - started;
-    }
+    await Promise.all(
+      waiting.map(async ([book, typed]) => {
+        await book.ready;
+        if (book.closed) return;
+        const started = performance.now();
+        this.show(book, typed);
+        this.lastMilliseconds = performance.now() - started;
+      }),
+    );
   }
 
   private show(book: Book, typed: ReadonlyMap<string, number>): void {
@@ -80,4 +82,6 @@ export class Publisher {
 }
 
 /** A reading that is quicker is not felt, and need not wait for a pause. */
-const promptMilliseconds = 50;
+const promptMilliseconds = 100;
+/** Who types on presses the next key sooner than that. */
+const pauseMilliseconds = 300;

@@ -12,6 +12,8 @@ export class Manuscript {
   private readonly pages = new Map<string, PageReading>();
   /** The marks of recipe rules, which stay while page and style do. */
   private known = new WeakMap<PageReading, readonly Mark[]>();
+  /** The paths in their order, until a file comes or goes. */
+  private inOrder: readonly string[] | null = null;
   private whole: Reading | null = null;
 
   constructor(private style: HouseStyle) {}
@@ -19,6 +21,7 @@ export class Manuscript {
   /** Puts a file in, or its new text in place of the old one. */
   set(file: SourceFile): void {
     if (this.texts.get(file.path)?.text === file.text) return;
+    if (!this.texts.has(file.path)) this.inOrder = null;
     this.texts.set(file.path, file);
     this.pages.delete(file.path);
     this.whole = null;
@@ -26,6 +29,7 @@ export class Manuscript {
 
   remove(path: string): void {
     if (!this.texts.delete(path)) return;
+    this.inOrder = null;
     this.pages.delete(path);
     this.whole = null;
   }
@@ -58,8 +62,9 @@ export class Manuscript {
   /** The same as a fresh reading of all its files in their order. */
   reading(): Reading {
     if (this.whole === null) {
-      const inOrder = [...this.texts.keys()].sort(byName).map((path) => this.page(path)!);
-      this.whole = readBook(inOrder, { style: this.style }, this.known);
+      this.inOrder ??= [...this.texts.keys()].sort(byName);
+      const pages = this.inOrder.map((path) => this.page(path)!);
+      this.whole = readBook(pages, { style: this.style }, this.known);
     }
     return this.whole;
   }
