@@ -11,6 +11,8 @@ export class Book {
   private readonly manuscript = new Manuscript(undecided);
   /** Paths to the client's own names of the files that are open. */
   private readonly open = new Map<string, string>();
+  /** The same for files that are not, made once: at each keystroke every file is asked for. */
+  private readonly names = new Map<string, string>();
   private marks = new WeakMap<Reading, ReadonlyMap<string, readonly Mark[]>>();
   /** The house style as it was last decided. */
   style: HouseStyle = undecided;
@@ -58,7 +60,11 @@ export class Book {
 
   /** The client's name of a file. */
   uri(file: string): string {
-    return this.open.get(file) ?? pathToFileURL(path.join(this.folder ?? '', file)).href;
+    const known = this.open.get(file) ?? this.names.get(file);
+    if (known !== undefined) return known;
+    const name = pathToFileURL(path.join(this.folder ?? '', file)).href;
+    this.names.set(file, name);
+    return name;
   }
 
   /** The editor's text of a file, which wins over the disk's until it is closed. */
