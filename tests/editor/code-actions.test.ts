@@ -1,14 +1,22 @@
 /** What an editor offers at a mark: to put the food on the list, to let the mark stand, to mend. */
 
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver-protocol/node';
 import { readManuscript } from '../../src/reading/read.js';
 import { faulty, manuscript } from '../cli/run.js';
-import { able, demo, Editor, filesIn, uriOf } from './editor.js';
+import { able, BUSY, demo, Editor, filesIn, uriOf } from './editor.js';
 import { carriedOut } from './edits.js';
 
 let editor: Editor;
-afterEach(() => editor.stop());
+/** One server for all that ask for nothing special: starting it takes longest. */
+let usual: Editor;
+beforeAll(async () => {
+  usual = await Editor.start([]);
+}, BUSY);
+afterAll(() => usual.stop(), BUSY);
+afterEach(async () => {
+  if (editor !== usual) await editor.stop();
+}, BUSY);
 
 function actionsAt(uri: string, diagnostic: Diagnostic, only?: string[]): Promise<CodeAction[]> {
   const params: CodeActionParams = {
@@ -22,7 +30,7 @@ function actionsAt(uri: string, diagnostic: Diagnostic, only?: string[]): Promis
 /** The one mark of a text, with what is offered for it. */
 async function offeredFor(text: string, capabilities = able) {
   const uri = uriOf(manuscript({}), 'leek.md');
-  editor = await Editor.start([], capabilities);
+  editor = capabilities === able ? usual : await Editor.start([], capabilities);
   await editor.open(uri, text);
   const diagnostic = (await editor.settled(uri)).find(({ code }) => code === 'unlisted-ingredient')!;
   const actions = await actionsAt(uri, diagnostic);
@@ -157,7 +165,7 @@ describe('letting a mark stand', () => {
       }
     }
     expect(tried).toBeGreaterThan(10);
-  });
+  }, 300_000);
 });
 
 it('only what is asked for is offered', async () => {

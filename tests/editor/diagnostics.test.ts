@@ -10,12 +10,12 @@ import {
   type WorkspaceDiagnosticReport,
 } from 'vscode-languageserver-protocol/node';
 import { faulty, manuscript, sound } from '../cli/run.js';
-import { able, Editor, uriOf } from './editor.js';
+import { able, BUSY, Editor, uriOf } from './editor.js';
 
 let editor: Editor;
 afterEach(async () => {
   expect(await editor.stop()).toBe(0);
-});
+}, BUSY);
 
 const told = (diagnostics: readonly Diagnostic[]) =>
   diagnostics.map(({ code, severity, range }) => [code, severity, range.start.line, range.start.character]);

@@ -18,6 +18,9 @@ import { command } from '../cli/run.js';
 export const demo = (which: 'draft' | 'corrected'): string =>
   fileURLToPath(new URL(`../../fixtures/lock-keepers-table/${which}/`, import.meta.url));
 
+/** How many milliseconds a server may take to start or stop on a machine that is busy with other tests. */
+export const BUSY = 60_000;
+
 export const uriOf = (...parts: string[]): string => pathToFileURL(path.join(...parts)).href;
 
 /** What a modern editor can do; tests take away what they try without. */

@@ -6,14 +6,14 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import { byName } from '../../src/manuscript/order.js';
 import { readManuscript } from '../../src/reading/read.js';
 import { manuscript } from '../cli/run.js';
-import { demo, Editor, filesIn, uriOf } from './editor.js';
+import { BUSY, demo, Editor, filesIn, uriOf } from './editor.js';
 
 const EDITS = 1000;
 /** The same edits each time, so that a failure can be looked at. */
 const SEED = 20240229;
 
 let editor: Editor;
-afterEach(() => editor.stop());
+afterEach(() => editor.stop(), BUSY);
 
 it(`${EDITS} random edits of the demo leave the marks of a fresh reading`, async () => {
   // Some chapters only, because the fresh readings take the time.
@@ -54,7 +54,7 @@ it(`${EDITS} random edits of the demo leave the marks of a fresh reading`, async
     expect(seen, `edit ${count}: ${JSON.stringify(changes)}`).toEqual(freshly(files, documents));
   }
   // Half a minute alone on a machine, and several where it is busy with other tests.
-}, 300_000);
+}, 900_000);
 
 /** What a reading from nothing gives, its places worked out by the library that editors keep their texts with. */
 function freshly(files: readonly { path: string }[], documents: readonly TextDocument[]): string[] {

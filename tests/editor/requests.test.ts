@@ -13,7 +13,7 @@ import type {
   SymbolInformation,
 } from 'vscode-languageserver-protocol/node';
 import { manuscript } from '../cli/run.js';
-import { able, Editor, uriOf } from './editor.js';
+import { able, BUSY, Editor, uriOf } from './editor.js';
 
 const fried = `# Fried Onions
 
@@ -36,7 +36,7 @@ const stock = '# Sauces\n\n## White Stock\n\nWater.\n\n## Brown Stock\n\nBones.\
 let editor: Editor;
 let uri: string;
 let folder: string;
-afterEach(() => editor.stop());
+afterEach(() => editor.stop(), BUSY);
 
 async function start(capabilities = able, text = fried): Promise<void> {
   folder = manuscript({ 'fried.md': text, 'sauces/stock.md': stock });
