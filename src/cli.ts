@@ -109,6 +109,9 @@ program
   .description('answer an editor: a language server over standard input and output')
   // Editors put this word behind every server's command.
   .addOption(new Option('--stdio').hideHelp())
+  .addHelpText('after', () =>
+    helpAfter([['tamis serve', 'what an editor runs; the README has its settings']]),
+  )
   .action(async () => {
     // What only an editor needs is not loaded for a reading.
     const { serveEditor } = await import('./cli/serve.js');

@@ -12,7 +12,7 @@ describe('tamis', () => {
   test('tells its version', () => {
     expect(tamis(folder, ['--version'])).toEqual({ status: 0, stdout: `${version}\n`, stderr: '' });
   });
-  test.each([['read'], ['show'], ['explain']])('%s has help with examples', (name) => {
+  test.each([['read'], ['show'], ['explain'], ['serve']])('%s has help with examples', (name) => {
     const help = tamis(folder, [name, '--help']);
     expect(help.status).toBe(0);
     expect(help.stdout).toContain(`tamis ${name}`);
@@ -20,7 +20,13 @@ describe('tamis', () => {
   });
   test('offers no command that is not there', () => {
     const offered = tamis(folder, ['--help']).stdout.matchAll(/^ {2}(\w+) \[/gm);
-    expect([...offered].map((match) => match[1]).sort()).toEqual(['explain', 'help', 'read', 'show']);
+    expect([...offered].map((match) => match[1]).sort()).toEqual([
+      'explain',
+      'help',
+      'read',
+      'serve',
+      'show',
+    ]);
   });
   test('ends quietly when the reader of its pipe has gone', async () => {
     const big = manuscript({ 'book.md': faulty.repeat(400) });
