@@ -15,7 +15,7 @@ const KEYSTROKES = 300;
 /** Lets a process tell at its end how long it computed, in microseconds: on a busy machine the clock tells more of the others. */
 const TELLING = [
   '--import',
-  'data:text/javascript,process.on("exit",()=>{const{user,system}=process.cpuUsage();process.stderr.write(`computed ${user+system}`)})',
+  'data:text/javascript,process.on("exit",()=>{const{user,system}=process.cpuUsage();process.stderr.write("computed "+(user+system))})',
 ];
 /** The first keystrokes meet code that has not run yet. */
 const WARMING = 50;
