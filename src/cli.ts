@@ -179,6 +179,20 @@ program
   )
   .action(explain);
 
+program
+  .command('serve')
+  .description('answer an editor: a language server over standard input and output')
+  // Editors put this word behind every server's command.
+  .addOption(new Option('--stdio').hideHelp())
+  .addHelpText('after', () =>
+    helpAfter([['tamis serve', 'what an editor runs; the README has its settings']]),
+  )
+  .action(async () => {
+    // What only an editor needs is not loaded for a reading.
+    const { serveEditor } = await import('./cli/serve.js');
+    serveEditor();
+  });
+
 await main();
 
 async function read(paths: string[], options: ReadOptions): Promise<void> {

@@ -51,9 +51,29 @@ it('no file imports from a layer above its own', () => {
 it('only the command line touches files, and no layer below it prints', () => {
   const touching = files.filter((file) => {
     const text = readFileSync(new URL(file, root), 'utf8');
-    return /from 'node:fs|console\.|process\.std/.test(text);
+    return /from 'node:fs|(?<!connection\.)console\.|process\.std/.test(text);
   });
   const allowed =
-    /^src\/(cli|larder\/(load|read-yaml|compile|sr28\/make-tables)|reports\/write-schemas|version)/;
+    /^src\/(cli|larder\/(load|read-yaml|compile|sr28\/make-tables)|reports\/write-schemas|editor\/write-explanations|version)/;
   expect(touching.filter((file) => !allowed.test(file))).toEqual([]);
+});
+
+it('what only an editor needs is not loaded for a reading', () => {
+  const loaded = new Set<string>();
+  const packages = new Set<string>();
+  const load = (file: string): void => {
+    if (loaded.has(file)) return;
+    loaded.add(file);
+    const text = readFileSync(new URL(file, root), 'utf8');
+    for (const [, type, target] of text.matchAll(/^(?:import|export)( type)?[^;]*? from '([^']+)'/gm)) {
+      if (type !== undefined) continue;
+      if (target!.startsWith('.'))
+        load(new URL(target!, new URL(file, root)).href.slice(root.href.length).replace(/\.js$/, '.ts'));
+      else packages.add(target!);
+    }
+  };
+  load('src/cli.ts');
+  expect(loaded.size).toBeGreaterThan(50);
+  expect([...loaded].filter((file) => file.startsWith('src/editor/'))).toEqual([]);
+  expect([...packages].filter((name) => name.startsWith('vscode-'))).toEqual([]);
 });

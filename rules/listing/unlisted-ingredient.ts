@@ -1,6 +1,7 @@
 /** Marks a food that the method uses and the list does not have. */
-import { listingBelow } from '../../src/kitchen/list-lines.js';
+
 import { vocabularyOf } from '../../src/kitchen/listed.js';
+import { newListing } from '../../src/kitchen/new-listing.js';
 import { refersToRecipe } from '../../src/kitchen/references.js';
 import { nearestEntry } from '../../src/kitchen/resolve.js';
 import type { Dish, Mention } from '../../src/kitchen/types.js';
@@ -187,25 +188,13 @@ function findingOf(dish: Dish, first: Mention, mentions: readonly Mention[], wei
   };
 }
 
-/** One more listing with the method's own amount, below those that the method has used before it: a list stands in the order of use. */
+/** One more listing with the method's own amount. */
 function listed(dish: Dish, mention: Mention): readonly Mend[] {
-  const before = dish.mentions.filter(
-    (each) => each.step < mention.step || (each.step === mention.step && each.start < mention.start),
-  );
-  const used = new Set(before.flatMap(({ listings }) => listings));
-  const { listings } = dish.recipe;
-  const after = listings.findLast((listing) => used.has(listing)) ?? listings.at(-1);
-  if (after === undefined) return [];
-  const { measure } = mention;
-  const step = dish.recipe.steps[mention.step]!.passage.text;
-  const amount = measure === null || measure.share ? '' : step.slice(measure.start, measure.end);
-  const text = asListed(dish, `${amount} ${mention.text}`.trim());
-  return offered(`add "${text}" to the list`, listingBelow(dish.page, after, text));
-}
-
-/** With a capital where all lines of the list that open with a word have one. */
-function asListed({ recipe }: Dish, text: string): string {
-  const words = recipe.listings.map(({ passage }) => passage.text).filter((line) => /^\p{L}/u.test(line));
-  const isCapital = words.length > 0 && words.every((line) => /^\p{Lu}/u.test(line));
-  return isCapital ? text.charAt(0).toUpperCase() + text.slice(1) : text;
+  const line = newListing(dish, mention);
+  return line === null
+    ? []
+    : offered(`add "${line.listing}" to the list`, {
+        span: { start: line.at, end: line.at },
+        text: line.text,
+      });
 }

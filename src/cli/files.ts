@@ -2,6 +2,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { globSync } from 'tinyglobby';
+import { byName } from '../manuscript/order.js';
 import type { SourceFile } from '../manuscript/types.js';
 import { decode } from './decode.js';
 
@@ -125,7 +126,7 @@ function findMarkdown(root: string, name: string, troubles: Trouble[]): string[]
     files.map((file) => path.normalize(file)),
     fs.realpathSync(root),
     root,
-  ).sort(byName.compare);
+  ).sort(byName);
 }
 
 /** A file that links lead to as well goes by its own name, so that a link back to a folder above renames nothing. */
@@ -138,9 +139,6 @@ function onceEach(files: readonly string[], realRoot: string, root: string): str
   }
   return [...chosen.values()];
 }
-
-/** "2-soups.md" stands before "10-cakes.md"; the language is fixed so that the order is the same on every machine. */
-const byName = new Intl.Collator('en', { numeric: true });
 
 /**
  * The glob library passes over folders it may not open and links that lead nowhere without a word.

@@ -13,7 +13,7 @@ export const houseFile = 'house-style.yaml';
  * wrong. What it says of folders is meant from its own folder on; one that is named from elsewhere speaks of the root.
  */
 export async function houseStyle(
-  gathered: Gathered,
+  gathered: Pick<Gathered, 'folders' | 'root'>,
   named: string | undefined,
   rules: readonly string[],
 ): Promise<HouseStyle> {

@@ -8,14 +8,6 @@ export interface Replacement {
   readonly text: string;
 }
 
-/** One more listing below `after`, with a bullet like its own; null where the list is no list of bullets. */
-export function listingBelow(page: Page, after: Listing, text: string): Replacement | null {
-  const line = lineOf(page, after);
-  if (line === null) return null;
-  const { end } = after.passage.span();
-  return { span: { start: end, end }, text: `${line.rest}${line.lineEnd}${line.bullet}${text}` };
-}
-
 /** The listing with its line; null where the list is no list of bullets. */
 export function withoutListing(page: Page, listing: Listing): Replacement | null {
   const line = lineOf(page, listing);

@@ -15,14 +15,19 @@ export interface Placeholder {
 const SIGNS =
   /\?\s?\?|\[|_|[Xx]{2}|N{2}|[#•…]|\bx |to come|nsert |\b[Pp]p?\.? ?[0xXn]|\b[Pp]ages? |\b00 |\b[XN] |T[KBO]|FIXME|orem ipsum/;
 
-/** All placeholders of a page, recipes or not, in order. */
-export function placeholdersOf(page: Page): Placeholder[] {
-  const found: Placeholder[] = [];
-  for (const passage of [...page.front.map((field) => field.passage), ...passagesOf(page.blocks)]) {
-    if (SIGNS.test(passage.text)) found.push(...placeholdersIn(passage));
+/** All placeholders of a page, recipes or not, in order. They are found once: an editor asks at each keystroke in any page. */
+export function placeholdersOf(page: Page): readonly Placeholder[] {
+  let found = placeholders.get(page);
+  if (found === undefined) {
+    found = [...page.front.map((field) => field.passage), ...passagesOf(page.blocks)].flatMap((passage) =>
+      SIGNS.test(passage.text) ? placeholdersIn(passage) : [],
+    );
+    placeholders.set(page, found);
   }
   return found;
 }
+
+const placeholders = new WeakMap<Page, readonly Placeholder[]>();
 
 function passagesOf(blocks: readonly Block[]): Passage[] {
   return blocks.flatMap((block) => {

@@ -48,3 +48,10 @@ export class LineIndex {
     return this.starts[line - 1] ?? this.text.length;
   }
 }
+
+/** The offset of the line end that follows `offset`; the end of the text on its last line. */
+export function endOfLine(text: string, offset: number): number {
+  const end = /[\r\n]/g;
+  end.lastIndex = offset;
+  return end.exec(text)?.index ?? text.length;
+}

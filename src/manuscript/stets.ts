@@ -1,5 +1,5 @@
 /** Finds the author's stets in HTML comments: the words "let it stand", for which rules, why, and for which line. */
-import type { LineIndex } from './lines.js';
+import { endOfLine, type LineIndex } from './lines.js';
 import type { Stet } from './types.js';
 
 /** Finds the stets of one file, in the order in which the parser meets its HTML. */
@@ -128,4 +128,28 @@ function withoutComments(text: string): string {
     at = close + CLOSE.length;
   }
   return left + text.slice(at);
+}
+
+/** Where the rule's name begins that is being typed at `offset` in a stet which need not be closed yet; null elsewhere. */
+export function ruleBeingTyped(source: string, offset: number): number | null {
+  const before = source.slice(Math.max(0, offset - FURTHEST_LOOK), offset);
+  const open = before.lastIndexOf(OPEN);
+  if (open < 0 || before.includes(CLOSE, open)) return null;
+  const said = before.slice(open + OPEN.length);
+  const name = /^\s*stet\s(?:[\s,a-z0-9-]*[\s,])?([a-z0-9-]*)$/i.exec(said);
+  return name === null ? null : offset - name[1]!.length;
+}
+
+/** A comment that lets a rule's mark stand, to be written behind the text of the mark's line. */
+export function stetComment(rule: string, reason: string): string {
+  return `${OPEN} stet ${rule}: ${reason} ${CLOSE}`;
+}
+
+/**
+ * Where such a comment goes: behind the text of the line that begins at `start`, before the spaces or the backslash that
+ * break the line. On a line of its own it would part a list in two.
+ */
+export function placeForStet(source: string, start: number): number {
+  const line = source.slice(start, endOfLine(source, start)).trimEnd();
+  return start + (line.endsWith('\\') ? line.slice(0, -1).trimEnd() : line).length;
 }

@@ -4,7 +4,7 @@ import type { Finding, Mark, Rule, Weight } from '../../rules/rule.js';
 import { readContents } from '../anatomy/contents.js';
 import type { Recipe } from '../anatomy/types.js';
 import { readDish } from '../kitchen/dish.js';
-import type { Book } from '../kitchen/types.js';
+import type { Book, Dish } from '../kitchen/types.js';
 import { type HouseStyle, isMatter, rulingOn, undecided } from '../manuscript/house-style.js';
 import { openPage } from '../manuscript/page.js';
 import type { SourceFile } from '../manuscript/types.js';
@@ -34,8 +34,15 @@ export function readPage(file: SourceFile, style: HouseStyle = undecided): PageR
   };
 }
 
-/** The rules over files that have been read, in the order given. */
-export function readBook(read: readonly PageReading[], options: ReadingOptions = {}): Reading {
+/**
+ * The rules over files that have been read, in the order given. `known` has the marks that pages which were read before
+ * under the same options have by themselves: those are not asked for again, and new ones are added.
+ */
+export function readBook(
+  read: readonly PageReading[],
+  options: ReadingOptions = {},
+  known: WeakMap<PageReading, readonly Mark[]> = new WeakMap(),
+): Reading {
   const { only, style = undecided } = options;
   const chosen = only === undefined ? rules : rules.filter((rule) => only.includes(rule.name));
   const book: Book = {
@@ -48,26 +55,35 @@ export function readBook(read: readonly PageReading[], options: ReadingOptions =
     ...recipe.span,
     title: titleOf(recipe),
   }));
-  const marks = chosen.flatMap((rule) => marksOf(rule, book, style));
+  const byThemselves = chosen.filter((rule) => !asksBook(rule));
+  const ownMarks = read.flatMap((page) => {
+    const own = known.get(page) ?? marksOf(byThemselves, page.dishes, book, style);
+    known.set(page, own);
+    return own;
+  });
+  const marks = [...ownMarks, ...marksOf(chosen.filter(asksBook), book.dishes, book, style)];
   return settle(book, recipes, marks, chosen, style);
 }
 
-function marksOf(rule: Rule, book: Book, style: HouseStyle): Mark[] {
-  switch (rule.scope) {
-    case 'book':
+/** Whether a rule looks at more than one recipe; one for recipes says so by taking the book as its third argument. */
+function asksBook(rule: Rule): boolean {
+  return rule.scope !== 'recipe' || rule.look.length > 2;
+}
+
+function marksOf(chosen: readonly Rule[], dishes: readonly Dish[], book: Book, style: HouseStyle): Mark[] {
+  return chosen.flatMap((rule) => {
+    if (rule.scope === 'book')
       return [...rule.look(book, style)].map((finding) =>
         markOf(rule, finding, finding.file, finding.recipe),
       );
-    case 'recipe':
-      return book.dishes.flatMap((dish) =>
-        [...rule.look(dish, style, book)].map((finding) =>
-          markOf(rule, finding, dish.page.path, titleOf(dish.recipe)),
-        ),
-      );
     // What is said of stets is said when all other marks are settled.
-    case 'stets':
-      return [];
-  }
+    if (rule.scope === 'stets') return [];
+    return dishes.flatMap((dish) =>
+      [...rule.look(dish, style, book)].map((finding) =>
+        markOf(rule, finding, dish.page.path, titleOf(dish.recipe)),
+      ),
+    );
+  });
 }
 
 function markOf(rule: Rule, finding: Finding, file: string, recipe: string | null): Mark {

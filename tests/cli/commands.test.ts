@@ -12,7 +12,7 @@ describe('tamis', () => {
   test('tells its version', () => {
     expect(tamis(folder, ['--version'])).toEqual({ status: 0, stdout: `${version}\n`, stderr: '' });
   });
-  test.each([['read'], ['mend'], ['show'], ['explain']])('%s has help with examples', (name) => {
+  test.each([['read'], ['mend'], ['show'], ['explain'], ['serve']])('%s has help with examples', (name) => {
     const help = tamis(folder, [name, '--help']);
     expect(help.status).toBe(0);
     expect(help.stdout).toContain(`tamis ${name}`);
@@ -25,6 +25,7 @@ describe('tamis', () => {
       'help',
       'mend',
       'read',
+      'serve',
       'show',
       'stylesheet',
     ]);
