@@ -44,6 +44,8 @@ export const componentUnmade: RecipeRule = {
       yield {
         span: passage.span(place.start, place.end),
         subject: component.name!,
+        // "The sauce" may be another that the method makes without a list.
+        weight: component.name!.includes(' ') ? 'fault' : 'query',
         message: `The method uses the ${component.name} in ${stepOf(dish, place.step)}; no step makes it of its ${component.listings.length} listed ingredients.`,
         advice: 'Say before this step how it is made.',
         related: component.listings.map((listing) => atListing(dish, listing, 'listed for it')),

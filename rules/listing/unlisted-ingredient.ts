@@ -146,9 +146,7 @@ function weigh(dish: Dish, mention: Mention): Weight | null {
 function isSpokenOfBefore(dish: Dish, mention: Mention): boolean {
   return (
     mention.determiner !== null &&
-    dish.mentions.some(
-      (other) => other.food === mention.food && other.step <= mention.step && other !== mention,
-    )
+    dish.mentions.some((other) => is(other, 'water') && other.step <= mention.step && other !== mention)
   );
 }
 

@@ -59,18 +59,23 @@ export function isTakenInParts({ listing, takings }: Account, system: System | n
   const { line } = listing;
   if (line.divided || line.plusMore !== null || line.toTaste || line.asNeeded || line.measures.length === 0)
     return false;
+  // Water without an amount is boiled in and poured away as often as not.
+  const isWater = listing.line.foods.some(({ row }) => isAnyOf(row, WATER));
   const parts = takings.filter(
-    ({ how, mention }) => how !== 'surface' && !mention.toTaste && mention.listings.length === 1,
+    ({ how, mention }) =>
+      how !== 'surface' && !(isWater && how === 'some') && !mention.toTaste && mention.listings.length === 1,
   );
   const steps = new Set(parts.map(({ mention }) => mention.step));
   if (steps.size < 2) return false;
   const isSaid = parts.some((taking) => isStated(taking) && !isWhole(taking, listing, system));
   // "The remaining oil" of oil that was poured without an amount is what stands in the pan.
   const isInPan = listing.line.foods.some(({ row }) => isAnyOf(row, FAT));
+
   return isSaid || (!isInPan && parts.some(({ how }) => how === 'rest'));
 }
 
 const FAT = foodsNamed('fat');
+const WATER = foodsNamed('water');
 
 /** Whether a stated amount is all that is listed. */
 function isWhole(taking: Taking, listing: Listing, system: System | null): boolean {

@@ -28,12 +28,18 @@ export function listingsOf(
     case 'optional':
       return candidates.filter((listing) => listing.line.optional);
     case 'garnish':
-      return candidates.filter((listing) => listing.line.purpose !== null);
+      return garnishes(candidates, used);
     default: {
       const foods = foodsMeant(means);
       return candidates.filter((listing) => isOfClass(listing, foods));
     }
   }
+}
+
+/** What is listed for garnish; else what is left open and has not gone in. */
+function garnishes(candidates: readonly Listing[], used: ReadonlySet<Listing>): Listing[] {
+  const said = candidates.filter((listing) => listing.line.purpose !== null);
+  return said.length > 0 ? said : candidates.filter((listing) => listing.line.optional && !used.has(listing));
 }
 
 /** The food classes that a group of foods takes; none for the groups that go by their place (all, rest). */

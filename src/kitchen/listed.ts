@@ -1,7 +1,7 @@
 /** The list as a vocabulary: which words of the method may mean which listing. */
 import type { Listing } from '../anatomy/types.js';
 import type { ListedFood } from '../grammar/types.js';
-import { foodAt, isPartOf, kindsOf } from '../larder/foods.js';
+import { foodAt, isKindOf, isPartOf, kindsOf } from '../larder/foods.js';
 import { isWord } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import { techniqueOf } from '../larder/techniques.js';
@@ -106,7 +106,11 @@ function tells(word: string, { food: { row }, listing }: Entry): boolean {
   )
     return false;
   const match = foodAt([word], 0);
-  return match === null || match.food === row || (row !== null && isSibling(match.food, row));
+  return (
+    match === null ||
+    match.food === row ||
+    (row !== null && (isKindOf(match.food, row) || isSibling(match.food, row)))
+  );
 }
 
 /** "Chorizo" of "chorizo pork sausage": both are sausages, and neither is made of the other. */

@@ -57,14 +57,6 @@ export function mentionsOf(recipe: Recipe, steps: readonly ReadStep[], words: re
       mentions.push(mention);
       if (mention.role === 'use') for (const listing of mention.listings) progress.used.add(listing);
       // "The onion mixture" makes no onion.
-      // "The base for the hollandaise" promises it as well.
-      if (
-        mention.role !== 'use' &&
-        mention.listings.length === 0 &&
-        isProduct(mention.food) &&
-        promises(mention, words[index]!)
-      )
-        progress.made.add(mention.food!);
     }
   });
   const made = steps.flatMap((step, index) => componentsMade(progress, step, words[index]!));
@@ -92,8 +84,16 @@ function mentionsInStep(progress: Progress, step: ReadStep, words: Words): Menti
       each.group === null
         ? mentionOf(progress, step, words, each, preferred)
         : groupMention(progress, step, words, each, preferred, mentions);
-    if (mention !== null)
-      mentions.push(isSecondChoice(words, each, named, mentions) ? { ...mention, role: 'aside' } : mention);
+    if (mention === null) continue;
+    mentions.push(isSecondChoice(words, each, named, mentions) ? { ...mention, role: 'aside' } : mention);
+    // "The onion mixture" makes no onion; "the base for the hollandaise" promises one.
+    if (
+      mention.role !== 'use' &&
+      mention.listings.length === 0 &&
+      isProduct(mention.food) &&
+      promises(mention, words)
+    )
+      progress.made.add(mention.food!);
   }
   mentions.push(...seasonings(progress, step, words));
   if (mentions.every((mention) => mention.role !== 'use')) mentions.push(...wholeList(progress, step, words));
@@ -162,7 +162,7 @@ function mentionOf(
     allBut: measure !== null && isAllBut(words, measure),
     determiner,
     verb: verb?.name ?? unknownOrder(words, start),
-    telling: tellsWhen(words, start),
+    telling: tellsWhen(words, start) || namesMade(words, end),
     article: hasArticle(words, start),
     into: isDestination(words, start),
     toTaste: named.implied || saysToTaste(words, end),

@@ -59,7 +59,11 @@ function firstStep(dish: Dish, listing: Listing): number | null {
   const { line } = listing;
   if (line.toTaste || line.asNeeded || line.optional || line.purpose !== null || line.measures.length === 0)
     return null;
-  return isTool(listing) ? null : (dish.uses[listing.index]!.find(isTakenUp)?.step ?? null);
+  const [first, ...others] = dish.uses[listing.index]!.filter(isTakenUp);
+  if (isTool(listing) || first === undefined) return null;
+  // "The vegetables" may leave some of them for later.
+  const isUnsure = first.group && others.some(({ group, step }) => !group && step !== first.step);
+  return isUnsure ? null : first.step;
 }
 
 function isTakenUp(mention: Mention): boolean {

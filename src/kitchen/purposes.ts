@@ -14,7 +14,11 @@ import type { Dish } from './types.js';
  */
 export function isServedAside(dish: Dish, listing: Listing): boolean {
   return (
-    isTool(listing) || isLeftToCook(listing) || purposeServed(dish, listing) || isBoiledIn(dish, listing)
+    isTool(listing) ||
+    isLeftToCook(listing) ||
+    isChosen(dish, listing) ||
+    purposeServed(dish, listing) ||
+    isBoiledIn(dish, listing)
   );
 }
 
@@ -33,6 +37,18 @@ export function mayBeFryingFat(dish: Dish, listing: Listing): boolean {
 /** "Whatever you like": a line that names no food of its own. */
 function isLeftToCook({ line, passage }: Listing): boolean {
   return line.foods.every(({ row }) => row === null) && speaksOf(passage.text, 'suggestion');
+}
+
+/** An optional line where the method says "whatever you like", or where another line has the same food and is used. */
+function isChosen(dish: Dish, listing: Listing): boolean {
+  if (!listing.line.optional) return false;
+  if (dish.recipe.steps.some((step) => speaksOf(step.passage.text, 'anything'))) return true;
+  return dish.recipe.listings.some(
+    (other) =>
+      other !== listing &&
+      dish.uses[other.index]!.length > 0 &&
+      other.line.foods.some(({ row }) => row !== null && listing.line.foods.some((food) => food.row === row)),
+  );
 }
 
 /** Whether the line lists a tool: "a baking dish", "cheesecloth". */
@@ -81,9 +97,10 @@ function isBoiledIn(dish: Dish, listing: Listing): boolean {
   );
   return (
     isWater &&
-    dish.recipe.steps.some((step) =>
-      keysOf(step.passage.text).some((word) => word === 'boil' || word === 'boiling' || word === 'soak'),
-    )
+    (dish.heatings.some(({ technique }) => !does(technique, 'dry-heat', 'oven')) ||
+      dish.recipe.steps.some((step) =>
+        keysOf(step.passage.text).some((word) => word === 'boiling' || word === 'soak'),
+      ))
   );
 }
 

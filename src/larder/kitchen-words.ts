@@ -44,6 +44,7 @@ export type KitchenWordClass =
   | 'preposition'
   | 'destination'
   | 'pronoun'
+  | 'anything'
   | 'gathering'
   | 'poured-off'
   | 'all-but'

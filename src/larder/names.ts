@@ -29,9 +29,17 @@ export function fold(text: string): string {
   const lower = text.toLowerCase();
   const plain = isAscii(lower)
     ? lower
-    : lower.normalize('NFD').replace(MARKS, '').replaceAll('œ', 'oe').replaceAll('ß', 'ss');
+    : inLatin(lower).normalize('NFD').replace(MARKS, '').replaceAll('œ', 'oe').replaceAll('ß', 'ss');
   return plain.replace(JOINTS, '');
 }
+
+/** A Cyrillic letter that looks like a Latin one, in a word of Latin letters, is a slip of the keyboard: "сrab". */
+function inLatin(text: string): string {
+  if (!/\p{Script=Cyrillic}/u.test(text) || !/[a-z]/.test(text)) return text;
+  return text.replace(/[аеорсухі]/g, (letter) => LOOKALIKES.charAt('аеорсухі'.indexOf(letter)));
+}
+
+const LOOKALIKES = 'aeopcyxi';
 
 /** The singular of one folded word; a word that is singular comes back as it is. */
 export function singular(word: string): string {

@@ -1,6 +1,8 @@
 /** Prints how right tamis is on the corpus: listings against the labels of a person, and faults planted and caught. */
+import { rules } from '../../rules/index.js';
 import { listingPlanters } from './listing-plants.js';
 import { scoreListings } from './listings.js';
+import { scoreMarks } from './marks.js';
 import { pagePlanters } from './page-plants.js';
 import { corpusIn, countPlants } from './plants.js';
 
@@ -24,6 +26,14 @@ if (files === null) {
     if (process.argv.includes('--missed')) for (const miss of count.missed) console.log(`    ${miss}`);
   }
   console.log(row('all', planted, caught));
+  const only = rules.filter(({ topic }) => topic === 'listing').map(({ name }) => name);
+  const marks = scoreMarks(files, 'listing-marks.tsv', only);
+  console.log('\nmarks of the listing rules   judged    right precision');
+  for (const weight of ['fault', 'query'] as const)
+    console.log(row(weight, marks.byWeight[weight].judged, marks.byWeight[weight].right));
+  console.log(
+    `two judges agree on ${marks.agreed} of ${marks.labels}; ${marks.gone.length} of the labelled marks are no longer made, ${marks.unjudged.length} marks have no label`,
+  );
 }
 
 function row(kind: string, planted: number, caught: number): string {
