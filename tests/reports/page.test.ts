@@ -8,6 +8,7 @@ import { type Browser, type BrowserContextOptions, chromium, type Page } from 'p
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { rules } from '../../rules/index.js';
 import { readManuscript } from '../../src/reading/read.js';
+import { groupMarks, numberOf } from '../../src/reports/groups.js';
 import { html } from '../../src/reports/html.js';
 import { chromiumPath } from './browser.js';
 import { evil, hostileReading } from './hostile.js';
@@ -144,9 +145,9 @@ describe.skipIf(executablePath === null)('the query sheet in a browser', () => {
     expect(download.suggestedFilename()).toBe('answers.txt');
     expect(saved).toContain(answer);
     expect(saved).toContain(`Without an answer: ${demo.marks.length - 1}`);
-    const { file, rule } = demo.marks[2]!;
-    expect(saved).toContain(`(${file})\n\n`);
-    expect(saved).toMatch(new RegExp(`\\nQ3, line \\d+, ${rule}: "`));
+    const asked = groupMarks(demo).flatMap(({ marks }) => marks.map((mark, index) => ({ mark, index })))[2]!;
+    expect(saved).toContain(`(${asked.mark.file})\n\n`);
+    expect(saved).toMatch(new RegExp(`\\n${numberOf(asked.index)}, line \\d+, ${asked.mark.rule}: "`));
     // The page itself holds it too, for a saved copy.
     expect(
       await page
