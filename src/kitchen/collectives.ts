@@ -57,12 +57,18 @@ export function groupMention(
   const classed = listingsOf(means, candidates, used);
   // "Mix the seasonings" of a seasoning is the whole list, also what goes by another class.
   const members =
-    foodsMeant(means).length > 0 && taken.length === 0 && classed.length * 2 > candidates.length
+    foodsMeant(means).length > 0 && taken.length === 0 && isAlmostAll(classed, candidates)
       ? [...candidates]
       : classed;
   // "The dry ingredients", once some of them have been named, are those.
   const known = means === 'dry' || means === 'wet' ? members.filter((listing) => used.has(listing)) : [];
   return collective(step, words, start, end, known.length > 1 ? known : members);
+}
+
+/** Whether a class takes most of a list that is a mix of dry things: spices, with their sugar and bouillon. */
+function isAlmostAll(classed: readonly Listing[], candidates: readonly Listing[]): boolean {
+  const dry = listingsOf('dry', candidates, new Set());
+  return classed.length * 2 > candidates.length && dry.length * 4 >= candidates.length * 3;
 }
 
 /** "Season well", "season to taste": the salt, pepper and seasonings of the list. */
