@@ -23,10 +23,11 @@ export function spanOfFood({ passage, line }: Listing): Span {
 }
 
 /** The words of a listing from its amount to its food. */
-export function spanOfListing({ passage, line }: Listing): Span {
+export function spanOfListing(listing: Listing): Span {
+  const { passage, line } = listing;
   const [measure] = line.measures;
   const [food] = line.foods;
-  if (measure === undefined || food === undefined) return spanOfFood({ passage, line } as Listing);
+  if (measure === undefined || food === undefined) return spanOfFood(listing);
   return passage.span(Math.min(measure.start, food.start), Math.max(measure.end, food.end));
 }
 

@@ -1,5 +1,5 @@
 /** Marks a component that the method uses and never makes. */
-import { unmadePlace } from '../../src/kitchen/components.js';
+import { hasNameOfItsOwn, unmadePlace } from '../../src/kitchen/components.js';
 import { atListing, stepOf } from '../places.js';
 import type { RecipeRule } from '../rule.js';
 
@@ -44,8 +44,7 @@ export const componentUnmade: RecipeRule = {
       yield {
         span: passage.span(place.start, place.end),
         subject: component.name!,
-        // "The sauce" may be another that the method makes without a list.
-        weight: component.name!.includes(' ') ? 'fault' : 'query',
+        weight: hasNameOfItsOwn(component) ? 'fault' : 'query',
         message: `The method uses the ${component.name} in ${stepOf(dish, place.step)}; no step makes it of its ${component.listings.length} listed ingredients.`,
         advice: 'Say before this step how it is made.',
         related: component.listings.map((listing) => atListing(dish, listing, 'listed for it')),

@@ -26,6 +26,11 @@ export function unmadePlace(dish: Dish, component: Component): StepExtent | null
   return onlyNamed ? (placesOf(dish, name)[0] ?? null) : null;
 }
 
+/** "Walnut dressing" can be no other; "the sauce" may be one that the method makes without a list. */
+export function hasNameOfItsOwn({ name }: Component): boolean {
+  return name !== null && wordsIn(name).length > 1;
+}
+
 /** Whether the method neither names a component nor uses anything of its list. */
 export function isForgotten(dish: Dish, component: Component): boolean {
   return (

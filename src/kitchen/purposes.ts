@@ -95,13 +95,7 @@ function isBoiledIn(dish: Dish, listing: Listing): boolean {
   const isWater = listing.line.foods.some(
     (food) => food.row !== null && water !== null && isKindOf(food.row, water),
   );
-  return (
-    isWater &&
-    (dish.heatings.some(({ technique }) => !does(technique, 'dry-heat', 'oven')) ||
-      dish.recipe.steps.some((step) =>
-        keysOf(step.passage.text).some((word) => word === 'boiling' || word === 'soak'),
-      ))
-  );
+  return isWater && verbsOf(dish).some((verb) => does(verb, 'heat') && !does(verb, 'dry-heat', 'oven'));
 }
 
 function keysOf(text: string): string[] {

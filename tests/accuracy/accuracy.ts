@@ -5,6 +5,7 @@ import { scoreListings } from './listings.js';
 import { scoreMarks } from './marks.js';
 import { pagePlanters } from './page-plants.js';
 import { corpusIn, countPlants } from './plants.js';
+import { row } from './table.js';
 
 const folder = '../shared/corpus/public-domain';
 const files = corpusIn(folder);
@@ -16,7 +17,7 @@ if (files === null) {
 } else {
   const score = scoreListings(folder);
   console.log(`labelled listings: ${JSON.stringify({ ...score, misses: undefined })}`);
-  console.log('\nplanted fault              planted   caught   recall');
+  console.log('\nplanted fault                     planted   caught   recall');
   let planted = 0;
   let caught = 0;
   for (const [kind, count] of countPlants(files, { ...listingPlanters, ...pagePlanters })) {
@@ -34,8 +35,4 @@ if (files === null) {
   console.log(
     `two judges agree on ${marks.agreed} of ${marks.labels}; ${marks.gone.length} of the labelled marks are no longer made, ${marks.unjudged.length} marks have no label`,
   );
-}
-
-function row(kind: string, planted: number, caught: number): string {
-  return `${kind.padEnd(24)}${String(planted).padStart(10)}${String(caught).padStart(9)}${`${((100 * caught) / planted).toFixed(1)} %`.padStart(9)}`;
 }

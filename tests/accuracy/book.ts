@@ -1,6 +1,7 @@
 /** Prints how many of the faults planted into the corpus, taken as one book, are caught. */
 import { countBookPlants } from './book-plants.js';
 import { corpusIn } from './plants.js';
+import { row } from './table.js';
 
 const folder = '../shared/corpus/public-domain';
 const files = corpusIn(folder);
@@ -20,8 +21,4 @@ else {
     if (process.argv.includes('--missed')) console.log(`    ${count.missed.join(' ')}`);
   }
   console.log(row('all', planted, caught));
-}
-
-function row(kind: string, planted: number, caught: number): string {
-  return `${kind.padEnd(31)}${String(planted).padStart(10)}${String(caught).padStart(9)}${`${((100 * caught) / planted).toFixed(1)} %`.padStart(9)}`;
 }

@@ -89,11 +89,13 @@ export const listingPlanters: Planters = {
         lineOf(file.text, second.passage.span().start),
       ];
       const moved = cut(file.text, ...to, file.text.slice(...from));
+      const text = cut(moved, ...from, file.text.slice(...to));
+      const isOne = (words: string): boolean => isNamedBy(words, first) || isNamedBy(words, second);
       return {
-        text: cut(moved, ...from, file.text.slice(...to)),
+        text,
         rule: 'order-of-use',
         isIt: (mark) =>
-          isNamedBy(mark.subject, first) || isNamedBy(mark.subject, second) || mark.related.length > 0,
+          isOne(mark.subject) || mark.related.some(({ span }) => isOne(text.slice(span.start, span.end))),
       };
     }),
 

@@ -2,6 +2,7 @@
 import { corpusIn } from './plants.js';
 import { scoreSafetyMarks } from './safety-marks.js';
 import { countSafetyPlants } from './safety-plants.js';
+import { row } from './table.js';
 
 const folder = '../shared/corpus/public-domain';
 const files = corpusIn(folder);
@@ -11,7 +12,7 @@ if (files === null) {
     `safety: the corpus is missing at ${folder}; the planted hazards and the judged marks were skipped`,
   );
 } else {
-  console.log('planted hazard             planted   caught   recall');
+  console.log('planted hazard                    planted   caught   recall');
   let planted = 0;
   let caught = 0;
   for (const [kind, count] of countSafetyPlants(files)) {
@@ -32,8 +33,4 @@ if (files === null) {
     `safety notes a recipe with raw animal food: median ${score.medianNotes}, most ${score.mostNotes}`,
   );
   if (process.argv.includes('--missed')) console.log([...score.unjudged, ...score.gone].join('\n'));
-}
-
-function row(kind: string, all: number, part: number): string {
-  return `${kind.padEnd(24)}${String(all).padStart(10)}${String(part).padStart(9)}${`${((100 * part) / all).toFixed(1)} %`.padStart(9)}`;
 }
