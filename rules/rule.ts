@@ -1,4 +1,5 @@
 /** What a rule is, and what it leaves on the page. */
+import type { BookNames } from '../src/kitchen/book-names.js';
 import type { Book, Dish } from '../src/kitchen/types.js';
 import type { HouseStyle } from '../src/manuscript/house-style.js';
 import type { Page, Span, Stet } from '../src/manuscript/types.js';
@@ -88,7 +89,8 @@ interface RuleBase {
 
 export interface RecipeRule extends RuleBase {
   readonly scope: 'recipe';
-  readonly look: (dish: Dish, style: HouseStyle, book: Book) => Iterable<Finding>;
+  /** A rule that takes the names of the book is asked again when one of them has changed; what else the book holds it cannot see. */
+  readonly look: (dish: Dish, style: HouseStyle, names: BookNames) => Iterable<Finding>;
 }
 
 export interface BookRule extends RuleBase {

@@ -1,7 +1,13 @@
 /** Makes the marks of the rules of wording: one a decision where the book has not decided, one a place where it has. */
 
 import type { Book, Dish } from '../src/kitchen/types.js';
-import { type Decision, decisionsOf, openDecisions, type Place } from '../src/kitchen/wording/decisions.js';
+import {
+  type Decision,
+  decisionsOf,
+  openDecisions,
+  orderOf,
+  type Place,
+} from '../src/kitchen/wording/decisions.js';
 import { wantedForm } from '../src/kitchen/wording/house.js';
 import { Unwanted } from '../src/kitchen/wording/names.js';
 import { type Rewriting, replaceWord, rewrite } from '../src/kitchen/wording/rewrite.js';
@@ -9,7 +15,7 @@ import type { Aspect } from '../src/kitchen/wording/types.js';
 import { textsOf } from '../src/kitchen/wording/wording.js';
 import type { HouseStyle } from '../src/manuscript/house-style.js';
 import type { Passage } from '../src/manuscript/passage.js';
-import type { BookRule, Finding, Mend } from './rule.js';
+import type { BookRule, Finding, Mend, Related } from './rule.js';
 
 export type BookFinding = Finding & { readonly file: string; readonly recipe: string | null };
 
@@ -23,28 +29,28 @@ interface Sayings {
 export function lookAt(aspects: readonly Aspect[], sayings: Sayings): BookRule['look'] {
   return function* look(book, style) {
     for (const decision of openDecisions(book, style)) {
-      if (aspects.includes(decision.aspect)) yield openFinding(decision, style, sayings);
+      if (aspects.includes(decision.aspect)) yield openFinding(book, decision, style, sayings);
     }
     if (style.stated) yield* statedFindings(book, style, aspects, sayings);
   };
 }
 
 /** One mark for a decision that was made in several ways: at the first place that is not as most are. */
-function openFinding(decision: Decision, style: HouseStyle, sayings: Sayings): BookFinding {
+function openFinding(book: Book, decision: Decision, style: HouseStyle, sayings: Sayings): BookFinding {
   const { forms, about, aspect } = decision;
   const [most, ...others] = forms;
-  const places = others.flatMap(({ places: each, shown }) => each.map((place) => ({ ...place, shown })));
-  const [first, ...more] = inBookOrder(places);
+  const places = others.flatMap(({ places: each, shown }) => each.map((place) => ({ place, shown })));
+  const [first, ...more] = inBookOrder(book, places);
   const all = forms.reduce((sum, each) => sum + each.places.length, 0);
   const ways = forms.map(({ shown, places: each }) => `${quoted(shown)} (${each.length})`).join(', ');
   return {
-    ...placeOf(first!),
+    ...placeOf(first!.place),
     subject: aspect === 'unit' ? plainly(about) : about,
     message: `${sayings.subject(nameOf(decision))} is written ${forms.length} ways in ${all} places: ${ways}.`,
     advice: `${isTied(decision) ? 'Choose one' : `Most of the ${style.stated ? 'book' : 'manuscript'} has ${quoted(most!.shown)}: choose one`}, and write it everywhere.`,
     related: [
-      ...more.map((place) => ({ ...spanOf(place), message: `${quoted(place.shown)} here`, alike: true })),
-      { ...spanOf(most!.places[0]!), message: `${quoted(most!.shown)} here` },
+      ...more.map(({ place, shown }) => ({ ...relatedTo(place, shown), alike: true })),
+      relatedTo(most!.places[0]!, most!.shown),
     ],
   };
 }
@@ -99,26 +105,24 @@ export function mendsOf(passage: Passage, rewriting: Rewriting | null): Mend[] {
 
 /** Where a mark stands: the place's words, its file and its recipe. */
 export function placeOf(place: Place): Pick<BookFinding, 'file' | 'recipe' | 'span'> {
-  return { ...spanOf(place), recipe: titleOf(place.dish) };
-}
-
-export function spanOf({ dish, usage }: Place): {
-  readonly file: string;
-  readonly span: BookFinding['span'];
-} {
-  return { file: dish.page.path, span: usage.passage.span(usage.start, usage.end) };
+  return { file: place.dish.page.path, span: place.span, recipe: titleOf(place.dish) };
 }
 
 export function quoted(form: string): string {
   return `"${form}"`;
 }
 
+function relatedTo({ dish, span }: Place, shown: string): Related {
+  return { file: dish.page.path, span, message: `${quoted(shown)} here` };
+}
+
 /** From the first recipe of the book to the last, and within one by where the places stand. */
-function inBookOrder<T extends Place>(places: readonly T[]): T[] {
-  return places
-    .map((place) => ({ place, start: spanOf(place).span.start }))
-    .sort((a, b) => a.place.order - b.place.order || a.start - b.start)
-    .map(({ place }) => place);
+function inBookOrder<T extends { readonly place: Place }>({ dishes }: Book, all: readonly T[]): T[] {
+  const order = orderOf(dishes);
+  return all.toSorted(
+    ({ place: one }, { place: other }) =>
+      order.get(one.dish)! - order.get(other.dish)! || one.span.start - other.span.start,
+  );
 }
 
 /** A mark for every place where a word stands that the house style has decided against. */
@@ -127,6 +131,7 @@ export function* unwantedFindings(
   style: HouseStyle,
   of: 'terms' | 'spellings',
 ): Iterable<BookFinding> {
+  if (Object.keys(style[of]).length === 0) return;
   const unwanted = new Unwanted(style[of], of);
   for (const dish of book.dishes) {
     for (const passage of textsOf(dish.recipe)) {

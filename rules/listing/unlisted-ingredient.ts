@@ -58,7 +58,7 @@ export const unlistedIngredient: RecipeRule = {
       marks: [],
     },
   ],
-  *look(dish, style, book) {
+  *look(dish, style, names) {
     if (dish.recipe.listings.length === 0) return;
     const needless = style.unlisted.flatMap(foodsNamed);
     const marked = new Map<Food, Mention[]>();
@@ -73,7 +73,7 @@ export const unlistedIngredient: RecipeRule = {
       const first = mentions.find((mention) => mention.measure !== null) ?? mentions[0]!;
       const weight = weigh(dish, first);
       // What another recipe of the book makes need not be bought.
-      const isMade = mentions.some((mention) => refersToRecipe(book, dish, spanOfMention(dish, mention)));
+      const isMade = mentions.some((mention) => refersToRecipe(names, dish, spanOfMention(dish, mention)));
       return weight === null || isMade ? [] : [{ first, mentions, weight }];
     });
     for (const each of unlisted) {

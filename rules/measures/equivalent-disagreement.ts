@@ -52,6 +52,7 @@ export const equivalentDisagreement: BookRule = {
   ],
   *look(book, style) {
     for (const dish of book.dishes) {
+      if (equivalentsOf(dish).length === 0 && wrongAlternatives(dish).length === 0) continue;
       const place = placeOf(dish);
       const wrong = contradicted(dish, style.system);
       let before: Equivalent | null = null;

@@ -1,5 +1,6 @@
 /** Marks a reference to a recipe, a file or a heading that the book does not have. */
 import { dishAt } from '../../src/kitchen/book.js';
+import { namesOf, standingOf } from '../../src/kitchen/book-names.js';
 import { brokenLinks, conflictingPages, type Reference, referencesOf } from '../../src/kitchen/references.js';
 import type { Title } from '../../src/kitchen/titles.js';
 import type { Book } from '../../src/kitchen/types.js';
@@ -46,9 +47,9 @@ export const referenceBroken: BookRule = {
   ],
   *look(book) {
     yield* lostLinks(book);
-    const { named, titles } = referencesOf(book);
+    const { titles } = namesOf(book);
     const told = new Set<string>();
-    for (const reference of named) {
+    for (const reference of referencesOf(book)) {
       if (reference.targets.length > 0 || reference.sign === 'capitals') continue;
       // A slip of the pen is another rule's; with one recipe there is no book to look in.
       if (titles.recipes.length < 2 || titles.misspelled(reference.name) !== null) continue;
@@ -57,7 +58,7 @@ export const referenceBroken: BookRule = {
       const key = `${dish.recipe.span.start} ${dish.page.path} ${name.toLowerCase()}`;
       if (told.has(key)) continue;
       told.add(key);
-      yield lost(reference, titles.nearest(reference.name));
+      yield lost(book, reference, titles.nearest(reference.name));
     }
     for (const { reference, other } of conflictingPages(book)) yield twoPages(reference, other);
   },
@@ -82,14 +83,14 @@ function* lostLinks(book: Book): Iterable<BookFinding> {
   }
 }
 
-function lost(reference: Reference, nearest: Title | null): BookFinding {
+function lost(book: Book, reference: Reference, nearest: Title | null): BookFinding {
   return {
     ...placeOf(reference),
     // In small letters it may be a bought thing.
     weight: reference.proper ? 'fault' : 'query',
     message: `No recipe that was read is called "${reference.name}"${nearest === null ? '' : `; there is "${nearest.text}"`}.`,
     advice: 'Name the recipe as it is titled, or take the reference out.',
-    related: nearest === null ? [] : [titled(nearest)],
+    related: nearest === null ? [] : [titled(book, nearest)],
     mends: nearest === null ? [] : renaming(reference, nearest),
   };
 }
@@ -119,7 +120,8 @@ function placeOf({ dish, passage, start, end, name }: Reference) {
   };
 }
 
-function titled({ page, passage }: Title) {
+function titled(book: Book, title: Title) {
+  const { page, passage } = standingOf(book, title);
   return { file: page.path, span: passage.span(), message: 'the nearest title' };
 }
 

@@ -1,4 +1,5 @@
 /** Marks a reference that spells a recipe's name otherwise than its title does. */
+import { standingOf } from '../../src/kitchen/book-names.js';
 import { misspelledReferences } from '../../src/kitchen/references.js';
 import { replacing } from '../mends.js';
 import type { BookRule } from '../rule.js';
@@ -39,6 +40,7 @@ export const referenceMisspelled: BookRule = {
   *look(book) {
     for (const { reference, title, sameWords } of misspelledReferences(book)) {
       const { dish, passage, start, end, name } = reference;
+      const titled = standingOf(book, title);
       const edit = replacing(dish.page, passage, [start, end], title.text);
       yield {
         file: dish.page.path,
@@ -48,7 +50,7 @@ export const referenceMisspelled: BookRule = {
         weight: reference.sign === 'capitals' && !sameWords ? 'query' : 'fault',
         message: `"${name}" is spelled "${title.text}" where it is the title.`,
         advice: 'Spell both alike.',
-        related: [{ file: title.page.path, span: title.passage.span(), message: 'the title' }],
+        related: [{ file: title.path, span: titled.passage.span(), message: 'the title' }],
         // Accents and hyphens are all that changes; another letter may be the title's slip.
         mends: edit === null ? [] : [{ label: `spell it "${title.text}"`, sure: sameWords, edits: [edit] }],
       };

@@ -1,5 +1,5 @@
 /** Marks a recipe whose title another recipe of the book has as well. */
-import { referencesOf } from '../../src/kitchen/references.js';
+import { namesOf, standingOf } from '../../src/kitchen/book-names.js';
 import type { Title } from '../../src/kitchen/titles.js';
 import type { BookRule } from '../rule.js';
 
@@ -35,7 +35,7 @@ export const titleTwice: BookRule = {
   ],
   *look(book) {
     const first = new Map<string, Title>();
-    for (const title of referencesOf(book).titles.recipes) {
+    for (const title of namesOf(book).titles.recipes) {
       // A title without a letter is no name.
       if (title.key === '') continue;
       const before = first.get(title.key);
@@ -43,15 +43,17 @@ export const titleTwice: BookRule = {
         first.set(title.key, title);
         continue;
       }
-      const elsewhere = before.page === title.page ? 'on this page' : `in ${before.page.path}`;
+      const elsewhere = before.path === title.path ? 'on this page' : `in ${before.path}`;
       yield {
-        file: title.page.path,
+        file: title.path,
         recipe: title.text,
-        span: title.passage.span(),
+        span: standingOf(book, title).passage.span(),
         subject: title.text,
         message: `Another recipe, ${elsewhere}, has the title "${before.text}".`,
         advice: 'Give one of them another title, or take one out.',
-        related: [{ file: before.page.path, span: before.passage.span(), message: 'the other recipe' }],
+        related: [
+          { file: before.path, span: standingOf(book, before).passage.span(), message: 'the other recipe' },
+        ],
       };
     }
   },

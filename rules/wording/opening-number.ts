@@ -2,7 +2,7 @@
 import { decisionsOf, openDecisions } from '../../src/kitchen/wording/decisions.js';
 import { rewrite } from '../../src/kitchen/wording/rewrite.js';
 import type { BookRule } from '../rule.js';
-import { mendsOf, placeOf, spanOf } from '../style-marks.js';
+import { mendsOf, placeOf } from '../style-marks.js';
 
 export const openingNumber: BookRule = {
   scope: 'book',
@@ -55,7 +55,12 @@ export const openingNumber: BookRule = {
           advice: 'Spell it out, or turn the sentence round.',
           related: style.stated
             ? []
-            : more.map((each) => ({ ...spanOf(each), message: 'here too', alike: true })),
+            : more.map(({ dish, span }) => ({
+                file: dish.page.path,
+                span,
+                message: 'here too',
+                alike: true,
+              })),
           mends: mendsOf(usage.passage, rewrite(usage, 'words')),
         };
       }

@@ -5,6 +5,7 @@ import { isWord } from '../larder/kitchen-words.js';
 import { lexiconAt } from '../larder/lexicon.js';
 import { fold, singular } from '../larder/names.js';
 import { techniqueOf } from '../larder/techniques.js';
+import { once } from '../manuscript/once.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { FrontField, Table } from '../manuscript/types.js';
 import { wordCount } from './language.js';
@@ -18,18 +19,11 @@ export interface Fields {
 /** What a passage states, if it is nothing but labelled values; null when any part of it is something else. */
 export function readFields(passage: Passage): Fields | null {
   if (!mayState(passage.text)) return null;
-  // The same line is asked about when blocks are judged and again when they are read.
-  let fields = known.get(passage);
-  if (fields === undefined) {
-    fields = readParts(passage);
-    known.set(passage, fields);
-  }
-  return fields;
+  return readParts(passage);
 }
 
-const known = new WeakMap<Passage, Fields | null>();
-
-function readParts(passage: Passage): Fields | null {
+/** The same line is asked about when blocks are judged and again when they are read. */
+const readParts = once((passage: Passage): Fields | null => {
   const fields: Fields = { yields: [], times: [] };
   const barred = /[|•·●]/.test(passage.text);
   let others = 0;
@@ -46,7 +40,7 @@ function readParts(passage: Passage): Fields | null {
   }
   const stated = fields.yields.length + fields.times.length;
   return stated > 0 && stated >= others ? fields : null;
-}
+});
 
 /** The yield that a sentence of running text states by its opening words: "Serves around 3 people." */
 export function yieldSentence(passage: Passage): StatedYield | null {

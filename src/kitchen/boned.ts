@@ -9,6 +9,7 @@ import { type KitchenWordClass, phraseAt } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { toleranceFor } from '../larder/tolerances.js';
 import { refuseShares } from '../larder/weights.js';
+import { once } from '../manuscript/once.js';
 import type { Dish } from './types.js';
 
 export interface BonedAlternative {
@@ -24,15 +25,16 @@ export interface BonedAlternative {
 }
 
 /** The alternatives whose weights leave no room for what is thrown away, or too much. */
-export function* wrongAlternatives(dish: Dish): Iterable<BonedAlternative> {
-  for (const listing of dish.recipe.listings) {
+export const wrongAlternatives = once((dish: Dish): readonly BonedAlternative[] =>
+  dish.recipe.listings.flatMap((listing) => {
     const alternative = alternativeOf(listing);
-    if (alternative === null) continue;
+    if (alternative === null) return [];
     const grams = gramsOf(alternative.trimmed);
-    if (grams !== null && boundsAgreement(alternative.expected, grams, toleranceFor('boned')) !== 'right')
-      yield alternative;
-  }
-}
+    const isRight =
+      grams === null || boundsAgreement(alternative.expected, grams, toleranceFor('boned')) === 'right';
+    return isRight ? [] : [alternative];
+  }),
+);
 
 function alternativeOf(listing: Listing): BonedAlternative | null {
   const { line, passage } = listing;

@@ -6,6 +6,7 @@ import type { Extent } from '../grammar/types.js';
 import { lexiconAt } from '../larder/lexicon.js';
 import { techniqueOf } from '../larder/techniques.js';
 import { toleranceFor } from '../larder/tolerances.js';
+import { once } from '../manuscript/once.js';
 import type { Passage } from '../manuscript/passage.js';
 import { contradicted, type Dual, dualsOf } from './duals.js';
 import { type Equivalent, equivalentsOf } from './equivalents.js';
@@ -31,20 +32,35 @@ export interface Drift {
   readonly expected: Bounds;
 }
 
+/** What a recipe says of a food, by what it is compared with. */
+interface Sayings {
+  readonly pieces: readonly (readonly [key: string, saying: Saying])[];
+  readonly cups: readonly (readonly [key: string, saying: Saying])[];
+}
+
+const sayingsOf = once((dish: Dish): Sayings => {
+  const wrong = contradicted(dish, null);
+  return {
+    pieces: equivalentsOf(dish)
+      .filter(
+        ({ agreement, passage }) => agreement !== 'wrong' && agreement !== 'loose' && !wrong.has(passage),
+      )
+      .map((each) => [keyOfPieces(each), ofPieces(dish, each)]),
+    cups: dualsOf(dish, null).flatMap((dual) => {
+      const saying = ofCups(dish, dual);
+      return saying === null ? [] : [[`${saying.food} ${states(dual.words)}`, saying] as const];
+    }),
+  };
+});
+
 /** Every saying that does not agree with what the book says most often of the same food in the same state and size. */
 export function* driftsOf(book: Book): Iterable<Drift> {
   const pieces = new Map<string, Saying[]>();
   const cups = new Map<string, Saying[]>();
   for (const dish of book.dishes) {
-    const wrong = contradicted(dish, null);
-    for (const each of equivalentsOf(dish)) {
-      if (each.agreement !== 'wrong' && each.agreement !== 'loose' && !wrong.has(each.passage))
-        add(pieces, keyOfPieces(each), ofPieces(dish, each));
-    }
-    for (const dual of dualsOf(dish, null)) {
-      const saying = ofCups(dish, dual);
-      if (saying !== null) add(cups, `${saying.food} ${states(dual.words)}`, saying);
-    }
+    const sayings = sayingsOf(dish);
+    for (const [key, saying] of sayings.pieces) add(pieces, key, saying);
+    for (const [key, saying] of sayings.cups) add(cups, key, saying);
   }
   for (const all of pieces.values()) yield* drifting(all, 'drift');
   for (const all of cups.values()) yield* drifting(all, 'weight-drift');

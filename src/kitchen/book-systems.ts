@@ -2,6 +2,7 @@
 import { SYSTEMS, unitSize } from '../arithmetic/units.js';
 import type { Measure } from '../grammar/types.js';
 import { unitById } from '../larder/units.js';
+import { once } from '../manuscript/once.js';
 import { type Dual, dualsOf, isOf } from './duals.js';
 import type { Book, Dish } from './types.js';
 
@@ -50,9 +51,9 @@ const ROUNDED = 0.06;
 /** How much nearer it must be to that size than to any other. */
 const CLEARLY = 3;
 
-function sizedUnits(dish: Dish): SizedUnit[] {
-  return dualsOf(dish, null).flatMap((dual) => sizedUnit(dish, dual) ?? []);
-}
+const sizedUnits = once((dish: Dish): readonly SizedUnit[] =>
+  dualsOf(dish, null).flatMap((dual) => sizedUnit(dish, dual) ?? []),
+);
 
 function sizedUnit(dish: Dish, dual: Dual): SizedUnit | null {
   if (dual.judgement?.agreement !== 'right') return null;

@@ -9,6 +9,7 @@ import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { toleranceFor } from '../larder/tolerances.js';
 import type { Food, ToleranceName } from '../larder/types.js';
 import { unitById } from '../larder/units.js';
+import { once } from '../manuscript/once.js';
 import type { Passage } from '../manuscript/passage.js';
 import { measuresSaidTwice, type SaidTwice } from './said-twice.js';
 import type { Dish } from './types.js';
@@ -111,17 +112,9 @@ interface Judged {
   readonly by: ReadonlyMap<System, Judgement>;
 }
 
-/** Several rules ask for the same recipe's pairs, so they are judged once. */
-const known = new WeakMap<Dish, readonly Judged[]>();
-
-function judgedPairs(dish: Dish): readonly Judged[] {
-  let judged = known.get(dish);
-  if (judged === undefined) {
-    judged = measuresSaidTwice(dish).map((pair) => ({ pair, by: bySystem(pair) }));
-    known.set(dish, judged);
-  }
-  return judged;
-}
+const judgedPairs = once((dish: Dish): readonly Judged[] =>
+  measuresSaidTwice(dish).map((pair) => ({ pair, by: bySystem(pair) })),
+);
 
 function bySystem(pair: SaidTwice): ReadonlyMap<System, Judgement> {
   const found = new Map<System, Judgement>();

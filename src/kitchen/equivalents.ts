@@ -11,6 +11,7 @@ import { toleranceFor } from '../larder/tolerances.js';
 import type { Food } from '../larder/types.js';
 import { unitById } from '../larder/units.js';
 import { partGrams, refuseShares } from '../larder/weights.js';
+import { once } from '../manuscript/once.js';
 import type { Passage } from '../manuscript/passage.js';
 import { measuresSaidTwice, type SaidTwice, wordsIn } from './said-twice.js';
 import type { Dish } from './types.js';
@@ -39,20 +40,8 @@ export interface Equivalent {
   readonly stated: Bounds | null;
 }
 
-/** Asked for by the recipe and by the book, so found once. */
-const known = new WeakMap<Dish, readonly Equivalent[]>();
-
 /** Every equivalent of the recipe's list, in its order. */
-export function equivalentsOf(dish: Dish): readonly Equivalent[] {
-  let found = known.get(dish);
-  if (found === undefined) {
-    found = foundIn(dish);
-    known.set(dish, found);
-  }
-  return found;
-}
-
-function foundIn(dish: Dish): Equivalent[] {
+export const equivalentsOf = once((dish: Dish): readonly Equivalent[] => {
   const found: Equivalent[] = [];
   for (const pair of measuresSaidTwice(dish)) {
     const [food] = pair.foods;
@@ -63,7 +52,7 @@ function foundIn(dish: Dish): Equivalent[] {
     for (const each of counted(listing)) push(found, each);
   }
   return found;
-}
+});
 
 interface Stated extends Pick<SaidTwice, 'passage' | 'words'> {
   readonly food: Food;

@@ -1,32 +1,42 @@
-/** Follows a link of the manuscript to the page and heading that it names. */
+/** Follows a link of the manuscript to the file and heading that it names. */
 import { fold } from '../larder/names.js';
 import type { Block, Page } from '../manuscript/types.js';
 
-export type LinkTarget =
-  | { readonly kind: 'page'; readonly page: Page }
-  /** It leads out of the manuscript, or to a file that is no text. */
-  | { readonly kind: 'outside' }
-  | { readonly kind: 'missing'; readonly misses: 'file' | 'heading'; readonly sure: boolean };
+/** The files of a manuscript by their names: all that has to be known to tell whether a link stays within it. */
+export class Paths {
+  private readonly byStem: ReadonlyMap<string, string>;
 
-/** Where the link of a page leads among the pages. What only a website can tell is outside. */
-export function linkedPage(pages: readonly Page[], from: Page, target: string): LinkTarget {
-  if (SCHEME.test(target) || target.startsWith('//') || target === '' || target === '#') return OUTSIDE;
-  const [address, anchor] = parted(target);
-  const path = address.replace(/\?.*$/s, '');
-  if (path === '') return anchored(from, anchor);
-  const extension = EXTENSION.exec(path)?.[1]?.toLowerCase() ?? null;
-  if (extension !== null && !PAGE_EXTENSIONS.has(extension)) return OUTSIDE;
-  const wanted = resolved(path, from.path);
-  // The front page of a site is no page of the book.
-  if (wanted === null || stem(wanted) === '' || stem(wanted) === 'index') return OUTSIDE;
-  const page = index(pages).get(stem(wanted));
-  if (page !== undefined) return anchored(page, anchor);
-  // One file read by itself knows nothing of its neighbours.
-  if (pages.length === 1) return OUTSIDE;
-  return { kind: 'missing', misses: 'file', sure: extension !== null && MARKDOWN.has(extension) };
+  constructor(private readonly paths: readonly string[]) {
+    this.byStem = new Map(paths.map((path) => [stem(path), path]));
+  }
+
+  /**
+   * The file that a link on the page `from` leads to, with the heading that it names in it; no path where the manuscript has
+   * no such file, null where it leads out. What only a website can tell is outside.
+   */
+  follow(from: string, target: string): FollowedLink | null {
+    if (SCHEME.test(target) || target.startsWith('//') || target === '' || target === '#') return null;
+    const [address, anchor] = parted(target);
+    const path = address.replace(/\?.*$/s, '');
+    if (path === '') return { path: from, anchor };
+    const extension = EXTENSION.exec(path)?.[1]?.toLowerCase() ?? null;
+    if (extension !== null && !PAGE_EXTENSIONS.has(extension)) return null;
+    const wanted = resolved(path, from);
+    // The front page of a site is no page of the book.
+    if (wanted === null || stem(wanted) === '' || stem(wanted) === 'index') return null;
+    const known = this.byStem.get(stem(wanted));
+    if (known !== undefined) return { path: known, anchor };
+    // One file read by itself knows nothing of its neighbours.
+    if (this.paths.length === 1) return null;
+    return { path: null, sure: extension !== null && MARKDOWN.has(extension) };
+  }
 }
 
-const OUTSIDE: LinkTarget = { kind: 'outside' };
+export type FollowedLink =
+  | { readonly path: string; readonly anchor: string | null }
+  /** `sure`: it can be nothing but a file of the manuscript. */
+  | { readonly path: null; readonly sure: boolean };
+
 /** RFC 3986: a scheme is a letter, then letters, digits, "+", "-" or ".", then a colon. */
 const SCHEME = /^[a-z][a-z\d+.-]*:/i;
 const EXTENSION = /\.([a-z\d]{1,8})$/i;
@@ -62,24 +72,8 @@ function stem(path: string): string {
   return path.replace(/\.(?:md|markdown|html?)$/i, '').replace(/\/index$/i, '');
 }
 
-const indexes = new WeakMap<readonly Page[], ReadonlyMap<string, Page>>();
-
-function index(pages: readonly Page[]): ReadonlyMap<string, Page> {
-  let known = indexes.get(pages);
-  if (known === undefined) {
-    known = new Map(pages.map((page) => [stem(page.path), page]));
-    indexes.set(pages, known);
-  }
-  return known;
-}
-
-function anchored(page: Page, anchor: string | null): LinkTarget {
-  if (anchor === null || anchor === '' || hasAnchor(page, anchor)) return { kind: 'page', page };
-  return { kind: 'missing', misses: 'heading', sure: true };
-}
-
-/** Sites make the anchor of a heading from its words, each in its own way: letters and digits are what they share. */
-function hasAnchor(page: Page, anchor: string): boolean {
+/** Whether the page has the heading. Sites make the anchor of a heading from its words, each in its own way: letters and digits are what they share. */
+export function hasAnchor(page: Page, anchor: string): boolean {
   const wanted = letters(anchor).replace(/\d+$/, '');
   const isIt = (text: string): boolean => letters(text) === letters(anchor) || letters(text) === wanted;
   if (headings(page.blocks).some(isIt)) return true;

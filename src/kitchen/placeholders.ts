@@ -3,6 +3,7 @@ import { readText } from '../grammar/text.js';
 import type { Item } from '../grammar/types.js';
 import { phraseAt } from '../larder/kitchen-words.js';
 import { unitNamed } from '../larder/units.js';
+import { once } from '../manuscript/once.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Block, Page, Span } from '../manuscript/types.js';
 
@@ -15,19 +16,12 @@ export interface Placeholder {
 const SIGNS =
   /\?\s?\?|\[|_|[Xx]{2}|N{2}|[#•…]|\bx |to come|nsert |\b[Pp]p?\.? ?[0xXn]|\b[Pp]ages? |\b00 |\b[XN] |T[KBO]|FIXME|orem ipsum/;
 
-/** All placeholders of a page, recipes or not, in order. They are found once: an editor asks at each keystroke in any page. */
-export function placeholdersOf(page: Page): readonly Placeholder[] {
-  let found = placeholders.get(page);
-  if (found === undefined) {
-    found = [...page.front.map((field) => field.passage), ...passagesOf(page.blocks)].flatMap((passage) =>
-      SIGNS.test(passage.text) ? placeholdersIn(passage) : [],
-    );
-    placeholders.set(page, found);
-  }
-  return found;
-}
-
-const placeholders = new WeakMap<Page, readonly Placeholder[]>();
+/** All placeholders of a page, recipes or not, in order. */
+export const placeholdersOf = once((page: Page): readonly Placeholder[] =>
+  [...page.front.map((field) => field.passage), ...passagesOf(page.blocks)].flatMap((passage) =>
+    SIGNS.test(passage.text) ? placeholdersIn(passage) : [],
+  ),
+);
 
 function passagesOf(blocks: readonly Block[]): Passage[] {
   return blocks.flatMap((block) => {

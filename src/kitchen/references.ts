@@ -5,11 +5,13 @@ import type { Item } from '../grammar/types.js';
 import { foodAt } from '../larder/foods.js';
 import { headingKind } from '../larder/headings.js';
 import { fold } from '../larder/names.js';
+import { once } from '../manuscript/once.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Page, PageLink, Span } from '../manuscript/types.js';
-import { linkedPage } from './link-targets.js';
+import { type BookNames, namesOf } from './book-names.js';
+import { hasAnchor } from './link-targets.js';
 import { capitalRuns, hasSign, type NamedReference, namedReferences } from './reference-names.js';
-import { lettersOf, spelledAlike, type Title, Titles } from './titles.js';
+import { lettersOf, spelledAlike, type Title, type Titles } from './titles.js';
 import type { Book, Dish } from './types.js';
 
 /** A place that sends the reader to another recipe. */
@@ -22,23 +24,22 @@ export interface Reference extends NamedReference {
   readonly exact: boolean;
 }
 
-export interface References {
-  readonly titles: Titles;
-  readonly named: readonly Reference[];
-  readonly byDish: ReadonlyMap<Dish, readonly Reference[]>;
+/** The references by name of all recipes of a book. */
+export const referencesOf = once((book: Book): readonly Reference[] =>
+  book.dishes.flatMap((dish) => referencesIn(dish, namesOf(book))),
+);
+
+/** Those of one recipe. They stay as they are while recipe and names do. */
+export function referencesIn(dish: Dish, names: BookNames): readonly Reference[] {
+  let known = byDish.get(dish);
+  if (known?.names !== names) {
+    known = { names, references: readReferences(dish, names.titles) };
+    byDish.set(dish, known);
+  }
+  return known.references;
 }
 
-/** The references by name of a book, read once. */
-export function referencesOf(book: Book): References {
-  let known = byBook.get(book);
-  if (known === undefined) {
-    const titles = new Titles(book);
-    const byDish = new Map(book.dishes.map((dish) => [dish, referencesIn(dish, titles)]));
-    known = { titles, named: [...byDish.values()].flat(), byDish };
-    byBook.set(book, known);
-  }
-  return known;
-}
+const byDish = new WeakMap<Dish, { readonly names: BookNames; readonly references: readonly Reference[] }>();
 
 /** A link that should lead to a place in the manuscript and does not, with what it misses: the file or the heading in it. */
 export interface BrokenLink {
@@ -50,29 +51,30 @@ export interface BrokenLink {
 }
 
 export function* brokenLinks(book: Book): Iterable<BrokenLink> {
+  const { paths } = namesOf(book);
+  const byPath = new Map(book.pages.map((page) => [page.path, page]));
   for (const page of book.pages) {
     for (const link of page.links) {
-      const led = linkedPage(book.pages, page, link.target);
-      if (led.kind === 'missing') yield { link, page, misses: led.misses, sure: led.sure };
+      const led = paths.follow(page.path, link.target);
+      if (led === null) continue;
+      if (led.path === null) yield { link, page, misses: 'file', sure: led.sure };
+      else if (led.anchor !== null && led.anchor !== '' && !hasAnchor(byPath.get(led.path)!, led.anchor))
+        yield { link, page, misses: 'heading', sure: true };
     }
   }
 }
 
 /** Whether words of a dish stand in a reference, so that they name what another recipe makes: by name, or by a link. */
-export function refersToRecipe(book: Book, dish: Dish, span: Span): boolean {
-  const linked = dish.page.links.some(
-    ({ span: own, target }) =>
-      touches(own, span) && linkedPage(book.pages, dish.page, target).kind !== 'outside',
-  );
-  return (
-    linked ||
-    referencesOf(book)
-      .byDish.get(dish)!
-      .some(
-        ({ passage, start, end, sign, targets }) =>
-          (sign !== 'capitals' || targets.some((title) => title.dish !== null && title.dish !== dish)) &&
-          touches(passage.span(start, end), span),
-      )
+export function refersToRecipe(names: BookNames, dish: Dish, span: Span): boolean {
+  const { links, path } = dish.page;
+  if (links.some((link) => touches(link.span, span) && names.paths.follow(path, link.target) !== null))
+    return true;
+  const own = dish.recipe.title?.text;
+  const isOther = (title: Title): boolean =>
+    title.ofRecipe && (title.path !== path || own === undefined || !spelledAlike(title.text, own));
+  return referencesIn(dish, names).some(
+    ({ passage, start, end, sign, targets }) =>
+      (sign !== 'capitals' || targets.some(isOther)) && touches(passage.span(start, end), span),
   );
 }
 
@@ -84,8 +86,8 @@ function touches(one: Span, other: Span): boolean {
 export function* misspelledReferences(
   book: Book,
 ): Iterable<{ readonly reference: Reference; readonly title: Title; readonly sameWords: boolean }> {
-  const { titles, named } = referencesOf(book);
-  for (const reference of named) {
+  const { titles } = namesOf(book);
+  for (const reference of referencesOf(book)) {
     const { name, targets, exact, proper, sign } = reference;
     if (!proper) continue;
     if (exact) {
@@ -107,7 +109,7 @@ export function* conflictingPages(
   book: Book,
 ): Iterable<{ readonly reference: Reference; readonly other: Reference }> {
   const byTitle = new Map<string, Reference[]>();
-  for (const reference of referencesOf(book).named) {
+  for (const reference of referencesOf(book)) {
     const [title] = reference.targets;
     if (reference.page === null || title === undefined) continue;
     // A name that may mean one of several tells nothing of their pages.
@@ -141,9 +143,7 @@ function isFood(name: string): boolean {
   return foodAt(keys, 0)?.length === keys.length;
 }
 
-const byBook = new WeakMap<Book, References>();
-
-function referencesIn(dish: Dish, titles: Titles): Reference[] {
+function readReferences(dish: Dish, titles: Titles): Reference[] {
   const found: Reference[] = [];
   const look = (
     passage: Passage,

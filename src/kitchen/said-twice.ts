@@ -7,6 +7,7 @@ import { lexiconAt } from '../larder/lexicon.js';
 import { fold, singular } from '../larder/names.js';
 import type { Food } from '../larder/types.js';
 import { unitById } from '../larder/units.js';
+import { once } from '../manuscript/once.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Dish, ReadPart } from './types.js';
 
@@ -35,18 +36,8 @@ export interface SidesSaidTwice {
   readonly end: number;
 }
 
-/** Several rules ask for the same recipe's pairs, so they are found once. */
-const known = new WeakMap<Dish, readonly SaidTwice[]>();
-
 /** All pairs of measures that the recipe gives as one amount, each once, in the order of its parts. */
-export function measuresSaidTwice(dish: Dish): readonly SaidTwice[] {
-  let pairs = known.get(dish);
-  if (pairs === undefined) {
-    pairs = [...pairsOf(dish)];
-    known.set(dish, pairs);
-  }
-  return pairs;
-}
+export const measuresSaidTwice = once((dish: Dish): readonly SaidTwice[] => [...pairsOf(dish)]);
 
 function* pairsOf(dish: Dish): Iterable<SaidTwice> {
   for (const listing of dish.recipe.listings) yield* ofListing(listing);

@@ -3,17 +3,17 @@ import { distance } from 'fastest-levenshtein';
 import { isWord } from '../larder/kitchen-words.js';
 import { fold, singular } from '../larder/names.js';
 import { techniqueOf } from '../larder/techniques.js';
-import type { Passage } from '../manuscript/passage.js';
-import type { Page } from '../manuscript/types.js';
-import type { Book, Dish } from './types.js';
 
+/** A title as a value: it says on which page it stands and not where, so that it stays the same while the text around it changes. */
 export interface Title {
   /** As written, on one line. */
   readonly text: string;
-  readonly passage: Passage;
-  readonly page: Page;
-  /** Null for a heading that is no recipe's title. */
-  readonly dish: Dish | null;
+  /** The path of its page. */
+  readonly path: string;
+  /** Its place among the titles of its page, from 0. */
+  readonly order: number;
+  /** Whether it is a recipe's, and not that of a section or of a part. */
+  readonly ofRecipe: boolean;
   /** Whether it heads a part of a recipe's page: only its full name is a reference to it. */
   readonly within: boolean;
   /** Folded, singular, without articles. */
@@ -33,26 +33,10 @@ export class Titles {
   private readonly byKey = new Map<string, Title[]>();
   private readonly byWord = new Map<string, Set<Title>>();
 
-  constructor(book: Book) {
-    this.recipes = book.dishes.flatMap((dish) =>
-      dish.recipe.title === null ? [] : [titleOf(dish.recipe.title, dish.page, dish)],
-    );
-    const withRecipes = new Set(book.dishes.map(({ page }) => page));
-    const spans = new Set(this.recipes.map(({ page, passage }) => `${passage.span().start} ${page.path}`));
-    const parts = book.dishes.flatMap((dish) =>
-      dish.recipe.components.flatMap(({ heading }) =>
-        heading === null ? [] : [titleOf(heading, dish.page, null, true)],
-      ),
-    );
-    const headings = book.pages.flatMap((page) => [
-      ...page.front.filter(({ key }) => key === 'title').map(({ passage }) => titleOf(passage, page, null)),
-      ...page.blocks.flatMap((block) =>
-        block.type === 'heading' && !spans.has(`${block.passage.span().start} ${page.path}`)
-          ? [titleOf(block.passage, page, null, withRecipes.has(page))]
-          : [],
-      ),
-    ]);
-    for (const title of [...this.recipes, ...parts, ...headings]) this.index(title);
+  /** Of several that a name can mean, those that stand first come first. */
+  constructor(titles: readonly Title[]) {
+    this.recipes = titles.filter(({ ofRecipe }) => ofRecipe);
+    for (const title of titles) this.index(title);
   }
 
   /** The titles of exactly these words, whatever their case, number or articles. */
@@ -68,7 +52,7 @@ export class Titles {
   private findLoosely(name: string): Title[] {
     const words = wordsOf(name).filter((word) => !saysLittle(word));
     if (words.length === 0) return [];
-    const holding = [...this.withAny(words)].filter((title) => title.dish !== null || !title.within);
+    const holding = [...this.withAny(words)].filter((title) => title.ofRecipe || !title.within);
     const proper = /^\p{Lu}/u.test(name);
     const shortened = holding.filter((title) =>
       // "Butter Biscuits" is not short for "Butter-Based Cookies and Biscuits"; in small letters it may be.
@@ -90,7 +74,7 @@ export class Titles {
     const words = wordsOf(name);
     const letters = lettersOf(name);
     const candidates = words.length > 1 ? [...this.withAny(words)] : this.recipes;
-    const near = candidates.filter((title) => title.dish !== null && isSlip(letters, title.letters));
+    const near = candidates.filter((title) => title.ofRecipe && isSlip(letters, title.letters));
     return near.length > 0 && near.every((title) => title.key === near[0]!.key) ? near[0]! : null;
   }
 
@@ -104,7 +88,7 @@ export class Titles {
     let best: Title | null = null;
     let most = 0;
     for (const title of this.withAny(words)) {
-      if (title.dish === null) continue;
+      if (!title.ofRecipe) continue;
       const common = words.filter((word) => title.words.includes(word)).length;
       const share = (2 * common) / (words.length + title.words.length);
       if (share > most) [best, most] = [title, share];
@@ -177,10 +161,14 @@ export function lettersOf(name: string): string {
   return fold(name.replace(/^(?:the|an?) /i, '')).replace(/[^\p{L}\p{N}]/gu, '');
 }
 
-function titleOf(passage: Passage, page: Page, dish: Dish | null, within = false): Title {
-  const text = passage.text.replace(/\s+/g, ' ').trim();
+/** The title that a heading makes. */
+export function titleFrom(
+  written: string,
+  standing: Pick<Title, 'path' | 'order' | 'ofRecipe' | 'within'>,
+): Title {
+  const text = written.replace(/\s+/g, ' ').trim();
   const words = wordsOf(text);
-  return { text, passage, page, dish, within, words, key: keyOf(words), letters: lettersOf(text) };
+  return { ...standing, text, words, key: keyOf(words), letters: lettersOf(text) };
 }
 
 function keyOf(words: readonly string[]): string {

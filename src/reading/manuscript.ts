@@ -1,9 +1,8 @@
 /** Keeps what has been read of a manuscript while it changes, so that a change costs no more than the page it is on and the rules of the book. */
-import type { Mark } from '../../rules/rule.js';
 import type { HouseStyle } from '../manuscript/house-style.js';
 import { byName } from '../manuscript/order.js';
 import type { SourceFile } from '../manuscript/types.js';
-import { readBook, readPage } from './read.js';
+import { type KnownMarks, readBook, readPage } from './read.js';
 import type { PageReading, Reading } from './types.js';
 
 export class Manuscript {
@@ -11,7 +10,7 @@ export class Manuscript {
   /** Read when somebody asks: several changes of one text may come before that. */
   private readonly pages = new Map<string, PageReading>();
   /** The marks of recipe rules, which stay while page and style do. */
-  private known = new WeakMap<PageReading, readonly Mark[]>();
+  private known: KnownMarks = new WeakMap();
   /** The paths in their order, until a file comes or goes. */
   private inOrder: readonly string[] | null = null;
   private whole: Reading | null = null;

@@ -1,8 +1,9 @@
 /** Reads a manuscript: every file into recipes, every rule over them, the marks stetted, weighed and put in order. */
 import { rules } from '../../rules/index.js';
-import type { Finding, Mark, Rule, Weight } from '../../rules/rule.js';
+import type { Finding, Mark, RecipeRule, Rule, Weight } from '../../rules/rule.js';
 import { readContents } from '../anatomy/contents.js';
 import type { Recipe } from '../anatomy/types.js';
+import { type BookNames, namesOf } from '../kitchen/book-names.js';
 import { readDish } from '../kitchen/dish.js';
 import type { Book, Dish } from '../kitchen/types.js';
 import { type HouseStyle, isMatter, rulingOn, undecided } from '../manuscript/house-style.js';
@@ -34,14 +35,22 @@ export function readPage(file: SourceFile, style: HouseStyle = undecided): PageR
   };
 }
 
-/**
- * The rules over files that have been read, in the order given. `known` has the marks that pages which were read before
- * under the same options have by themselves: those are not asked for again, and new ones are added.
- */
+/** The marks that the rules of one recipe left on a page. */
+interface OwnMarks {
+  readonly alone: readonly Mark[];
+  /** Those of rules that ask what else the book has, and what it was called then. */
+  readonly named: readonly Mark[];
+  readonly names: BookNames;
+}
+
+/** What pages that were read before, under the same options, have by themselves: none of it is asked for again. */
+export type KnownMarks = WeakMap<PageReading, OwnMarks>;
+
+/** The rules over files that have been read, in the order given. New marks are added to those that are `known`. */
 export function readBook(
   read: readonly PageReading[],
   options: ReadingOptions = {},
-  known: WeakMap<PageReading, readonly Mark[]> = new WeakMap(),
+  known: KnownMarks = new WeakMap(),
 ): Reading {
   const { only, style = undecided } = options;
   const chosen = only === undefined ? rules : rules.filter((rule) => only.includes(rule.name));
@@ -55,35 +64,53 @@ export function readBook(
     ...recipe.span,
     title: titleOf(recipe),
   }));
-  const byThemselves = chosen.filter((rule) => !asksBook(rule));
-  const ownMarks = read.flatMap((page) => {
-    const own = known.get(page) ?? marksOf(byThemselves, page.dishes, book, style);
-    known.set(page, own);
-    return own;
+  const names = namesOf(book);
+  const ofRecipes = chosen.filter((rule) => rule.scope === 'recipe');
+  const asking = ofRecipes.filter(asksNames);
+  const others = ofRecipes.filter((rule) => !asksNames(rule));
+  const own = read.map((page) => {
+    const before = known.get(page);
+    if (before?.names === names) return before;
+    const alone = before?.alone ?? recipeMarks(others, page.dishes, style, names);
+    const now = { alone, named: recipeMarks(asking, page.dishes, style, names), names };
+    known.set(page, now);
+    return now;
   });
-  const marks = [...ownMarks, ...marksOf(chosen.filter(asksBook), book.dishes, book, style)];
+  const marks = [
+    ...own.flatMap(({ alone }) => alone),
+    ...own.flatMap(({ named }) => named),
+    ...bookMarks(chosen, book, style),
+  ];
   return settle(book, recipes, marks, chosen, style);
 }
 
-/** Whether a rule looks at more than one recipe; one for recipes says so by taking the book as its third argument. */
-function asksBook(rule: Rule): boolean {
-  return rule.scope !== 'recipe' || rule.look.length > 2;
+/** Whether a rule asks for the names of the book: it says so by taking them as its third argument. */
+function asksNames(rule: RecipeRule): boolean {
+  return rule.look.length > 2;
 }
 
-function marksOf(chosen: readonly Rule[], dishes: readonly Dish[], book: Book, style: HouseStyle): Mark[] {
-  return chosen.flatMap((rule) => {
-    if (rule.scope === 'book')
-      return [...rule.look(book, style)].map((finding) =>
-        markOf(rule, finding, finding.file, finding.recipe),
-      );
-    // What is said of stets is said when all other marks are settled.
-    if (rule.scope === 'stets') return [];
-    return dishes.flatMap((dish) =>
-      [...rule.look(dish, style, book)].map((finding) =>
+function recipeMarks(
+  chosen: readonly RecipeRule[],
+  dishes: readonly Dish[],
+  style: HouseStyle,
+  names: BookNames,
+): Mark[] {
+  return chosen.flatMap((rule) =>
+    dishes.flatMap((dish) =>
+      [...rule.look(dish, style, names)].map((finding) =>
         markOf(rule, finding, dish.page.path, titleOf(dish.recipe)),
       ),
-    );
-  });
+    ),
+  );
+}
+
+/** What is said of stets is said when all other marks are settled. */
+function bookMarks(chosen: readonly Rule[], book: Book, style: HouseStyle): Mark[] {
+  return chosen.flatMap((rule) =>
+    rule.scope === 'book'
+      ? [...rule.look(book, style)].map((finding) => markOf(rule, finding, finding.file, finding.recipe))
+      : [],
+  );
 }
 
 function markOf(rule: Rule, finding: Finding, file: string, recipe: string | null): Mark {

@@ -2,6 +2,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { dualMeasureDisagreement } from '../../rules/measures/dual-measure-disagreement.js';
 import { wrongAlternatives } from '../../src/kitchen/boned.js';
+import { namesOf } from '../../src/kitchen/book-names.js';
 import { equivalentsOf } from '../../src/kitchen/equivalents.js';
 import type { HouseStyle } from '../../src/manuscript/house-style.js';
 import { undecided } from '../../src/manuscript/house-style.js';
@@ -14,7 +15,7 @@ const stir = ['Stir everything together.'];
 function findings(lines: readonly string[], style: HouseStyle = undecided) {
   const read = dish(lines, stir);
   const book = { pages: [read.page], dishes: [read], unclear: [] };
-  return [...dualMeasureDisagreement.look(read, style, book)];
+  return [...dualMeasureDisagreement.look(read, style, namesOf(book))];
 }
 
 describe('the message shows the arithmetic', () => {

@@ -1,6 +1,7 @@
 /** Which recipe a reference means, and which links lead nowhere. */
 import { describe, expect, test } from 'vitest';
-import { brokenLinks, referencesOf } from '../../src/kitchen/references.js';
+import { namesOf } from '../../src/kitchen/book-names.js';
+import { brokenLinks, referencesIn } from '../../src/kitchen/references.js';
 import type { Book } from '../../src/kitchen/types.js';
 import { readPage } from '../../src/reading/read.js';
 
@@ -22,9 +23,12 @@ function named(listing: string, end = '') {
     'jam.md': recipe('Black Plum Jam', '1 tablespoon butter'),
     'toast.md': recipe('Supper Toast', listing, end),
   });
-  return referencesOf(book)
-    .byDish.get(book.dishes[1]!)!
-    .map(({ name, sign, page, targets }) => [name, sign, page, ...targets.map(({ text }) => text)]);
+  return referencesIn(book.dishes[1]!, namesOf(book)).map(({ name, sign, page, targets }) => [
+    name,
+    sign,
+    page,
+    ...targets.map(({ text }) => text),
+  ]);
 }
 
 describe('a recipe is referred to', () => {

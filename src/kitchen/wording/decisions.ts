@@ -1,17 +1,19 @@
 /** What a book has to decide about its wording: each decision with its forms and places, and those still open. */
 import type { HouseStyle } from '../../manuscript/house-style.js';
+import { once } from '../../manuscript/once.js';
+import type { Span } from '../../manuscript/types.js';
 import type { Book, Dish } from '../types.js';
 import { isDecided } from './house.js';
-import { choicesOf, type NameChoice, type Named, usageOf } from './names.js';
+import { choicesOf, usageOf } from './names.js';
 import type { Aspect, Usage } from './types.js';
 import { wordingOf } from './wording.js';
 
-/** A usage and its recipe. */
+/** A usage and its recipe; the same object as long as the recipe is. */
 export interface Place {
   readonly dish: Dish;
   readonly usage: Usage;
-  /** The place of the recipe in the book, from 0. */
-  readonly order: number;
+  /** Where it stands in the recipe's file. */
+  readonly span: Span;
 }
 
 export interface Decision {
@@ -30,15 +32,8 @@ export interface Form {
 
 /** Every decision of the book; of names and spellings of foods only those made in more than one way. */
 export function decisionsOf(book: Pick<Book, 'dishes'>): readonly Decision[] {
-  let decisions = decided.get(book.dishes);
-  if (decisions === undefined) {
-    decisions = readDecisions(book);
-    decided.set(book.dishes, decisions);
-  }
-  return decisions;
+  return decisionsAmong(book.dishes);
 }
-
-const decided = new WeakMap<Book['dishes'], readonly Decision[]>();
 
 /** More notes of style than these to a recipe are more than an author reads. */
 const MOST_TO_A_RECIPE = 2;
@@ -77,98 +72,127 @@ function rank({ aspect }: Decision): number {
   return ORDER.indexOf(aspect);
 }
 
-type Tally = Map<string, { aspect: Aspect; about: string; forms: Map<string, Place[]> }>;
+/** The places of one recipe that are alike: what it adds to a form of a decision. */
+interface Share {
+  readonly key: string;
+  readonly aspect: Aspect;
+  readonly about: string;
+  readonly form: string;
+  readonly shown: string | undefined;
+  readonly either: string | undefined;
+  /** Whether it is about what a food is called. */
+  readonly names: boolean;
+  readonly places: Place[];
+}
 
-function readDecisions(book: Pick<Book, 'dishes'>): Decision[] {
-  const all: Tally = new Map();
-  const open = openNames(book.dishes);
-  for (const [order, dish] of book.dishes.entries()) {
-    const { usages, namings } = wordingOf(dish);
-    for (const naming of namings) {
-      for (const choice of open.get(naming.named) ?? []) {
-        tally(all, choice.about, { dish, order, usage: usageOf(choice, naming) });
+const decisionsAmong = once((dishes: readonly Dish[]): readonly Decision[] => {
+  const all = new Map<string, { aspect: Aspect; about: string; forms: Map<string, Share[]> }>();
+  const open = openNames(dishes);
+  for (const dish of dishes) {
+    for (const share of sharesOf(dish)) {
+      const { key, aspect, about, form, names } = share;
+      if (names && !open.has(key)) continue;
+      let decision = all.get(key);
+      if (decision === undefined) {
+        decision = { aspect, about, forms: new Map() };
+        all.set(key, decision);
       }
-    }
-    for (const usage of usages) {
-      // What a sentence opens with is put right recipe by recipe.
-      const about =
-        usage.aspect === 'opening' ? `opening ${dish.page.path} ${dish.recipe.span.start}` : usage.about;
-      tally(all, about, { dish, order, usage });
+      const same = decision.forms.get(form);
+      if (same === undefined) decision.forms.set(form, [share]);
+      else same.push(share);
     }
   }
   return [...all.values()].map(({ aspect, about, forms }) => ({
     aspect,
     about,
-    forms: [...settled(forms)]
-      .map(([form, places]) => ({ form, shown: shownOf(form, places), places }))
+    forms: [...settled(forms, dishes)]
+      .map(([form, own]) => ({
+        form,
+        shown: shownOf(form, own),
+        places: own.flatMap(({ places }) => places),
+      }))
       .toSorted((a, b) => b.places.length - a.places.length),
   }));
+});
+
+/** Counted once a recipe: of a book that is being written most recipes stay as they are. */
+const sharesOf = once((dish: Dish): readonly Share[] => {
+  const found = new Map<string, Share>();
+  const add = (about: string, usage: Usage, names: boolean): void => {
+    const { aspect, form, shown, either } = usage;
+    const own = JSON.stringify([aspect, about, form, shown, either, names]);
+    let share = found.get(own);
+    if (share === undefined) {
+      share = { key: `${aspect} ${about}`, aspect, about, form, shown, either, names, places: [] };
+      found.set(own, share);
+    }
+    share.places.push({ dish, usage, span: usage.passage.span(usage.start, usage.end) });
+  };
+  const { usages, namings } = wordingOf(dish);
+  for (const naming of namings)
+    for (const choice of choicesOf(naming.named)) add(choice.about, usageOf(choice, naming), true);
+  for (const usage of usages) {
+    // What a sentence opens with is put right recipe by recipe.
+    const isOpening = usage.aspect === 'opening';
+    add(isOpening ? `opening ${dish.page.path} ${dish.recipe.span.start}` : usage.about, usage, false);
+  }
+  return [...found.values()];
+});
+
+/** The decisions about names that some name makes otherwise than another: most foods have one name, and need no counting. */
+function openNames(dishes: readonly Dish[]): ReadonlySet<string> {
+  const forms = new Map<string, string>();
+  const open = new Set<string>();
+  for (const dish of dishes) {
+    for (const { key, form, names } of sharesOf(dish)) {
+      if (!names) continue;
+      const known = forms.get(key);
+      if (known === undefined) forms.set(key, form);
+      else if (known !== form) open.add(key);
+    }
+  }
+  return open;
 }
 
 /** A place that may be of either form is of that which the book has more of otherwise. */
-function settled(forms: ReadonlyMap<string, readonly Place[]>): ReadonlyMap<string, readonly Place[]> {
+function settled(
+  forms: ReadonlyMap<string, readonly Share[]>,
+  dishes: readonly Dish[],
+): ReadonlyMap<string, readonly Share[]> {
   const moved = new Map(forms);
-  for (const [form, places] of forms) {
-    const unclear = places.filter(({ usage }) => usage.either !== undefined);
-    const other = unclear[0]?.usage.either;
+  for (const [form, own] of forms) {
+    const unclear = own.filter(({ either }) => either !== undefined);
+    const other = unclear[0]?.either;
     const others = other === undefined ? undefined : forms.get(other);
-    if (other === undefined || others === undefined || others.length <= places.length - unclear.length)
-      continue;
-    moved.set(
-      other,
-      [...others, ...unclear].sort((a, b) => a.order - b.order),
-    );
-    const left = places.filter((place) => !unclear.includes(place));
+    if (other === undefined || others === undefined || count(others) <= count(own) - count(unclear)) continue;
+    moved.set(other, inOrder([...others, ...unclear], dishes));
+    const left = own.filter((share) => !unclear.includes(share));
     if (left.length === 0) moved.delete(form);
     else moved.set(form, left);
   }
   return moved;
 }
 
-function tally(all: Tally, about: string, place: Place): void {
-  const { aspect, form } = place.usage;
-  const key = `${aspect} ${about}`;
-  let decision = all.get(key);
-  if (decision === undefined) {
-    decision = { aspect, about, forms: new Map() };
-    all.set(key, decision);
-  }
-  const places = decision.forms.get(form);
-  if (places === undefined) decision.forms.set(form, [place]);
-  else places.push(place);
+function count(all: readonly Share[]): number {
+  return all.reduce((sum, { places }) => sum + places.length, 0);
 }
 
-/** The choices that each name makes and another name makes otherwise: most foods have one name, and need no counting. */
-function openNames(dishes: readonly Dish[]): ReadonlyMap<Named, readonly NameChoice[]> {
-  const choices = new Map<Named, readonly NameChoice[]>();
-  const forms = new Map<string, string | null>();
-  for (const dish of dishes) {
-    for (const { named } of wordingOf(dish).namings) {
-      if (choices.has(named)) continue;
-      const own = choicesOf(named);
-      choices.set(named, own);
-      for (const { aspect, about, form } of own) {
-        const key = `${aspect} ${about}`;
-        const known = forms.get(key);
-        // Null says that there are several.
-        if (known === undefined) forms.set(key, form);
-        else if (known !== form) forms.set(key, null);
-      }
-    }
-  }
-  return new Map(
-    [...choices].map(([named, own]) => [
-      named,
-      own.filter(({ aspect, about }) => forms.get(`${aspect} ${about}`) === null),
-    ]),
-  );
+function inOrder(all: readonly Share[], dishes: readonly Dish[]): Share[] {
+  const order = orderOf(dishes);
+  const at = ({ places }: Share): number => order.get(places[0]!.dish)!;
+  return all.toSorted((one, other) => at(one) - at(other));
 }
 
-function shownOf(form: string, places: readonly Place[]): string {
+/** The place of each recipe in the book, from 0. */
+export const orderOf = once(
+  (dishes: readonly Dish[]): ReadonlyMap<Dish, number> => new Map(dishes.map((dish, index) => [dish, index])),
+);
+
+function shownOf(form: string, all: readonly Share[]): string {
   const counts = new Map<string, number>();
-  for (const { usage } of places) {
-    if (usage.shown === undefined) return form;
-    counts.set(usage.shown, (counts.get(usage.shown) ?? 0) + 1);
+  for (const { shown, places } of all) {
+    if (shown === undefined) return form;
+    counts.set(shown, (counts.get(shown) ?? 0) + places.length);
   }
   return [...counts].toSorted((a, b) => b[1] - a[1])[0]?.[0] ?? form;
 }

@@ -3,6 +3,7 @@
 import type { Recipe } from '../../anatomy/types.js';
 import { readText } from '../../grammar/text.js';
 import type { Extent, Item } from '../../grammar/types.js';
+import { once } from '../../manuscript/once.js';
 import type { Passage } from '../../manuscript/passage.js';
 import type { Dish, ReadPart } from '../types.js';
 import { type Naming, namingsOf, spellingUsages } from './names.js';
@@ -16,26 +17,15 @@ export interface Wording {
   readonly namings: readonly Naming[];
 }
 
-/** The wording of a recipe. It is found once: the recipe is a value, and several rules ask. */
-export function wordingOf(dish: Dish): Wording {
-  let wording = wordings.get(dish);
-  if (wording === undefined) {
-    wording = readWording(dish);
-    wordings.set(dish, wording);
-  }
-  return wording;
-}
-
-const wordings = new WeakMap<Dish, Wording>();
-
-function readWording({ page, recipe, parts, mentions }: Dish): Wording {
+/** The wording of a recipe. */
+export const wordingOf = once(({ page, recipe, parts, mentions }: Dish): Wording => {
   const usages = [
     ...quantitiesIn(recipe, parts),
     ...statementUsages(page, recipe, parts),
     ...spellingUsages(textsOf(recipe)),
   ];
   return { usages, namings: namingsOf(recipe, mentions) };
-}
+});
 
 /** All that a recipe says in words. */
 export function textsOf(recipe: Recipe): Passage[] {
