@@ -3,7 +3,7 @@ import { readListing } from '../grammar/listing.js';
 import type { ListingLine } from '../grammar/types.js';
 import { foodNamed } from '../larder/foods.js';
 import { isConnector, isJoiner, isOpener } from '../larder/headings.js';
-import { isWord } from '../larder/kitchen-words.js';
+import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
@@ -124,6 +124,12 @@ function makesCommand(verb: Technique, next: string): boolean {
   if (isWord(next, 'after-verb') || isWord(next, 'object') || next.endsWith('ly')) return true;
   if (!isWord(next, 'preposition') || verb.implies !== undefined || next === 'from') return false;
   return does(verb, 'heat', 'dry-heat') || (!verb.noun && next !== 'for' && next !== 'as');
+}
+
+/** "Apple pudding is made by pouring the batter over apples": a thing told of as made, and no order to make it. */
+export function tellsOfMaking(text: string): boolean {
+  const keys = [...text.slice(0, LONGEST_LISTING).matchAll(/\p{L}[\p{L}'’-]*/gu)].map(([word]) => fold(word));
+  return keys.slice(1, LONGEST_CLAUSE_WORDS).some((_, at) => phraseAt(keys, at + 1, 'told-as-made') !== null);
 }
 
 const LONGEST_CLAUSE_WORDS = 8;

@@ -3,7 +3,7 @@ import { headingKind } from '../larder/headings.js';
 import { Passage } from '../manuscript/passage.js';
 import type { Block, List, ListItem, Table } from '../manuscript/types.js';
 import { type Head, headOfLine } from './heads.js';
-import { instructs, opensLikeOrder } from './language.js';
+import { instructs, opensLikeOrder, tellsOfMaking } from './language.js';
 import type { Content } from './sections.js';
 import { opensAsStep, withoutMark } from './texts.js';
 import type { Step } from './types.js';
@@ -145,8 +145,7 @@ export class MethodBuilder {
     if (
       (said ? this.numbered : this.listed) &&
       stepNumber(text) === null &&
-      !opensAsStep(text) &&
-      !opensLikeOrder(text)
+      (tellsOfMaking(text) || (!opensAsStep(text) && !opensLikeOrder(text)))
     ) {
       this.remarks.push(passage);
       return;

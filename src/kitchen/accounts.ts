@@ -2,11 +2,11 @@
 import type { Listing, Recipe } from '../anatomy/types.js';
 import type { Measure } from '../grammar/types.js';
 import { isPartOf } from '../larder/foods.js';
-import { phraseAt } from '../larder/kitchen-words.js';
+import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import { unitById } from '../larder/units.js';
-import { says } from './context.js';
+import { isFromVessel, says } from './context.js';
 import type { Account, Dish, Mention, ReadStep, Taking } from './types.js';
 
 /** The account of each listing, by its index. `uses` are the mentions that use it, by the same index. */
@@ -17,9 +17,17 @@ export function accountsOf(
 ): Account[] {
   return recipe.listings.map((listing) => {
     const takings: Taking[] = [];
-    for (const mention of uses[listing.index]!) {
+    const own = uses[listing.index]!;
+    for (const [index, mention] of own.entries()) {
       const how = taken(listing, mention, takings);
-      if (how === null) continue;
+      // "Reserve the oil. … Pour in the remaining oil": what was strained off, and no more of the bottle.
+      if (
+        says(mention.determiner, 'rest-word') &&
+        own.slice(0, index).some((other) => isKept(other, takings))
+      )
+        continue;
+      // "Add 1 cup of broth from the pot": all of it went into the pot before.
+      if (how === null || (takings.length > 0 && isFromVessel(steps[mention.step]!.words, mention))) continue;
       // "Wash the potatoes. … Add potatoes": what was only made ready goes in now.
       if (takings.at(-1)?.how === 'some' && makesReady(takings.at(-1)!.mention)) takings.pop();
       takings.push({ mention, how });
@@ -27,6 +35,13 @@ export function accountsOf(
     const closed = isClosed(listing, takings, steps) && !hasOtherSource(recipe, listing);
     return { listing, takings, closed };
   });
+}
+
+/** Whether a mention keeps for later what had gone in before, and takes nothing itself: "reserve the oil". */
+function isKept(mention: Mention, takings: readonly Taking[]): boolean {
+  return (
+    isWord(mention.verb ?? undefined, 'kept-back') && takings.every((taking) => taking.mention !== mention)
+  );
 }
 
 /** Whether another listing gives the same food: juice of the listed lemons is not bound by a line of lemon juice beside them. */

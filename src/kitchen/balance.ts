@@ -68,10 +68,18 @@ export function isTakenInParts({ listing, takings }: Account, system: System | n
   const steps = new Set(parts.map(({ mention }) => mention.step));
   if (steps.size < 2) return false;
   const isSaid = parts.some((taking) => isStated(taking) && !isWhole(taking, listing, system));
+  // Nobody divides one lemon or one loaf on the list, unless the method gives a share of it.
+  if (!isSaid && isOnePiece(line.measures[0]!)) return false;
   // "The remaining oil" of oil that was poured without an amount is what stands in the pan.
   const isInPan = listing.line.foods.some(({ row }) => isAnyOf(row, FAT));
 
   return isSaid || (!isInPan && parts.some(({ how }) => how === 'rest'));
+}
+
+/** One piece, or as much as holds one: "1 lemon", "a loaf of bread". */
+function isOnePiece({ amount, unit, pack }: Measure): boolean {
+  const isPiece = unit === null || ['piece', 'container'].includes(unitById(unit).kind);
+  return isPiece && pack === null && amount.high.equals(1);
 }
 
 const FAT = foodsNamed('fat');

@@ -13,6 +13,7 @@ import type { Mention, ReadStep } from './types.js';
 import { governingVerb, verbAt, type Words } from './words.js';
 
 /** What "season" means when nothing else is named. */
+const SWEETENER = foodsNamed('sweetener');
 const SEASONED_WITH = foodsOfClass('seasoned-with');
 const SPICE = foodsNamed('spice');
 /** Bare words of the list that mean the same: classes, which other kinds of pepper and seasoning belong to as well. */
@@ -86,6 +87,17 @@ export function seasonings(progress: Progress, step: ReadStep, words: Words): Me
     if (listings.length > 0) found.push({ ...collective(step, words, at, at + 1, listings), toTaste: true });
   });
   return found;
+}
+
+/** "Sweeten to taste": what the list has to sweeten with. */
+export function sweetenings(progress: Progress, step: ReadStep, words: Words): Mention[] {
+  return words.keys.flatMap((key, at) => {
+    if (key !== 'sweeten' || words.keys.slice(...clauseOf(words, at)).includes('with')) return [];
+    const listings = progress.recipe.listings.filter((listing) =>
+      listing.line.foods.some(({ row }) => isAnyOf(row, SWEETENER)),
+    );
+    return listings.length > 0 ? [{ ...collective(step, words, at, at + 1, listings), toTaste: true }] : [];
+  });
 }
 
 /** A spice without an amount. */

@@ -23,7 +23,26 @@ export function unmadePlace(dish: Dish, component: Component): StepExtent | null
   // "The vinegar" may be another component's.
   const own = usesOf(dish, component).filter((use) => isOwn(component, use));
   const onlyNamed = own.every((use) => use.group && isNamedIn(use.text, name) && !makes(use));
-  return onlyNamed ? (placesOf(dish, name)[0] ?? null) : null;
+  const place = onlyNamed ? placesOf(dish, name)[0] : undefined;
+  return place === undefined || (!hasNameOfItsOwn(component) && isMadeThere(dish, component, place))
+    ? null
+    : place;
+}
+
+/** Whether the step has put other listings together in a sentence before the place: "the sauce" is then what came of them. */
+function isMadeThere(dish: Dish, component: Component, { step, start }: StepExtent): boolean {
+  const { words } = dish.steps[step]!;
+  const sentenceAt = (offset: number): number | undefined =>
+    words.sentence[words.words.findIndex((word) => word.start >= offset)];
+  const put = dish.mentions.filter(
+    (mention) =>
+      mention.step === step &&
+      mention.start < start &&
+      mention.listings.length > 0 &&
+      !isOwn(component, mention) &&
+      sentenceAt(mention.start) !== sentenceAt(start),
+  );
+  return put.length >= FEWEST_LISTINGS;
 }
 
 /** "Walnut dressing" can be no other; "the sauce" may be one that the method makes without a list. */

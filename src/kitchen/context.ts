@@ -46,8 +46,11 @@ export function namesMade(words: Words, end: number): boolean {
   if (end >= words.keys.length || words.before[end] !== '') return false;
   const length = isMadeWord(words.keys, end);
   // "Into the wheat mix.": with nothing behind it, it orders nothing.
-  const endsClause = end + length === words.keys.length || words.before[end + length] !== '';
-  return length !== 0 && (endsClause || verbAt(words, end) === null);
+  const next = end + length;
+  const endsClause = next === words.keys.length || words.before[next] !== '';
+  // "1 teaspoon of potato filling in the center": what fills the potato would stand before "in".
+  const isThing = endsClause || isWord(words.keys[next], 'preposition');
+  return length !== 0 && (isThing || verbAt(words, end) === null);
 }
 
 /** Whether the word names a thing that is bought as often as made: "sauce", "pie". */
@@ -82,6 +85,16 @@ export function isSuggestion(words: Words, at: number): boolean {
     if (index > at && phraseAt(words.keys, index, 'suggestion-after') !== null && reaches(words, at, index))
       return true;
     if (index < at && phraseAt(words.keys, index, 'example') !== null) return true;
+  }
+  return false;
+}
+
+/** Whether the food that ends before word `end` is one of several between which the cook may choose: "with pasta or rice". */
+export function isChoice(words: Words, end: number): boolean {
+  for (let index = end; index < words.keys.length && index < end + SUGGESTION_REACH; index++) {
+    if (words.sentence[index] !== words.sentence[end - 1]) return false;
+    if (words.keys[index] === 'or') return true;
+    if (words.keys[index] === 'and' || verbAt(words, index) !== null) return false;
   }
   return false;
 }
@@ -173,6 +186,13 @@ export function isCookingWater(
   if (verb !== null && does(verb, 'drain', 'prepare', 'remove')) return true;
   const [from, to] = clauseOf(words, start);
   return words.keys.slice(from, to).some((key) => isWord(key, 'boiling-water'));
+}
+
+/** "1 cup broth from the medium pot": taken out of what it was put into. */
+export function isFromVessel(words: Words, { end }: { readonly end: number }): boolean {
+  const at = words.words.findIndex(({ start }) => start >= end);
+  if (at < 0 || words.keys[at] !== 'from' || words.before[at] !== '') return false;
+  return [1, 2, 3, 4].some((off) => at + off < words.keys.length && vesselAt(words.keys, at + off) !== null);
 }
 
 /** "The base for the hollandaise", "a tray for baking bread": what something is for does not go in here. */

@@ -4,9 +4,11 @@ import type { Listing } from '../anatomy/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { foodAt, foodNamed, isKindOf } from '../larder/foods.js';
 import { isWord } from '../larder/kitchen-words.js';
-import { fold, singular } from '../larder/names.js';
+import { fold, plurals, singular } from '../larder/names.js';
 import { techniqueOf } from '../larder/techniques.js';
-import { type Entry, listedAt, type Vocabulary } from './listed.js';
+import type { Food } from '../larder/types.js';
+import { once } from '../manuscript/once.js';
+import { type Entry, listedAt, type Vocabulary, vocabularyOf } from './listed.js';
 import { resolveFood } from './resolve.js';
 import type { Named } from './scan.js';
 import type { Words } from './words.js';
@@ -15,9 +17,19 @@ const PEPPER = foodNamed('pepper');
 const SPICE = foodsNamed('spice');
 
 /** The listed foods that a larder food means; a pepper beside salt is the spice. A misspelled word may still be the list's. */
-export function entriesOf(named: Named, words: Words, vocabulary: Vocabulary): readonly Entry[] {
+export function entriesOf(
+  named: Named,
+  words: Words,
+  vocabulary: Vocabulary,
+  preferred: readonly Listing[],
+): readonly Entry[] {
   if (named.food === null) return [];
-  const resolution = resolveFood(named.food, vocabulary);
+  // "The seeds" in the steps of a component are all the kinds that it lists, whatever another component calls seeds.
+  const own =
+    named.food.generic && preferred.length > 0
+      ? resolveFood(named.food, vocabularyOfComponent(preferred))
+      : null;
+  const resolution = own ?? resolveFood(named.food, vocabulary);
   if (resolution !== null) {
     if (named.food !== PEPPER) return resolution.entries;
     const last = words.keys[named.end - 1]!;
@@ -28,9 +40,11 @@ export function entriesOf(named: Named, words: Words, vocabulary: Vocabulary): r
   }
   return (
     withoutState(named, words, vocabulary) ??
-    misspelled(words.keys.slice(named.start, named.end).join(''), vocabulary)
+    misspelled(named.food, words.keys.slice(named.start, named.end).join(''), vocabulary)
   );
 }
+
+const vocabularyOfComponent = once(vocabularyOf);
 
 /** "Pureed tomatoes" of listed tomatoes, "pork cubes" of pork belly, "broccoli stems" of Chinese broccoli: the name without its state, or without the part. Black pepper is no bell pepper. */
 function withoutState(named: Named, words: Words, vocabulary: Vocabulary): readonly Entry[] | null {
@@ -77,13 +91,25 @@ function besideSalt(words: Words, named: Named): boolean {
 /** From how many letters on one wrong letter is forgiven. */
 const LONG_WORD = 6;
 
-function misspelled(key: string, vocabulary: Vocabulary): readonly Entry[] {
+function misspelled(food: Food, key: string, vocabulary: Vocabulary): readonly Entry[] {
   if (key.length < LONG_WORD) return [];
-  return vocabulary.entries.filter((entry) => {
+  const entries = vocabulary.entries.filter((entry) => {
+    if (entry.food.row !== null) return false;
     const name = entry.words.join('');
     const slips = distance(name, singular(key));
-    return entry.food.row === null && (slips <= 1 || (slips === 2 && key.length > LONG_WORD));
+    return slips <= 1 || (slips === 2 && key.length > LONG_WORD) || isSlipOf(entry.head, key);
   });
+  // What the list means by it holds for the food's other names too.
+  if (entries.length > 0) vocabulary.resolved.set(food, { entries, closeness: 'same' });
+  return entries;
+}
+
+/** "Sweet pototoes": one letter of the last word is wrong, in the plural where the singular is another. */
+function isSlipOf(head: string, key: string): boolean {
+  if (head.length < LONG_WORD) return false;
+  return [singular(key), ...plurals(singular(key))].some((form) =>
+    [head, ...plurals(head)].some((other) => distance(form, other) <= 1),
+  );
 }
 
 /** Of several listings of one food, those of the component that the step belongs to, where there are some. */

@@ -3,8 +3,8 @@ import type { Listing } from '../anatomy/types.js';
 import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
 import { isKindOf } from '../larder/foods.js';
 import { isWord } from '../larder/kitchen-words.js';
-import { singular } from '../larder/names.js';
-import { does } from '../larder/techniques.js';
+import { fold, singular } from '../larder/names.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
 import { hasArticle, isBoughtToo, isMadeWord, says, tellsWhen } from './context.js';
 import { type Progress, wordsIn } from './progress.js';
@@ -73,6 +73,21 @@ export function madeOf(progress: Progress, named: Named, words: Words, determine
   );
 }
 
+/** Whether a step says of the name how it is made ("prepare the pepper sauce by stirring"), or an earlier one did. */
+export function isGivenName({ given }: Progress, { start, end, made }: Named, words: Words): boolean {
+  const keys = words.keys.slice(start, end).map(singular);
+  const name = keys.join(' ');
+  const verb = governingVerb(words, start);
+  const isTold =
+    verb !== null &&
+    does(verb, 'prepare') &&
+    words.keys[end] === 'by' &&
+    words.before[end] === '' &&
+    techniqueOf(words.keys[end + 1] ?? '')?.form === 'ing';
+  if (isTold) given.add(name);
+  return given.has(name) || (made && [...given].some((each) => each.endsWith(` ${name}`)));
+}
+
 /** "Strain the broth": water of the list that meat, bones or vegetables have simmered in. */
 function isCookedOut(progress: Progress, food: Food | null, refers: boolean): boolean {
   if (!refers || !isAnyOf(food, STOCK)) return false;
@@ -93,8 +108,10 @@ export function isProduct(food: Food | null): boolean {
   return food?.dish === true || isAnyOf(food, PRODUCTS) || isAnyOf(food, BAKED);
 }
 
-/** "stir to a cream", "reduce to a syrup": what the food becomes. */
+/** "stir to a cream", "reduce to a syrup", "beat the egg whites into snow": what the food becomes. */
 export function isTurnedInto(words: Words, start: number): boolean {
+  const verb = words.keys[start - 1] === 'into' ? governingVerb(words, start) : null;
+  if (verb !== null && isWord(fold(verb.name), 'becoming')) return true;
   return (
     hasArticle(words, start) &&
     words.keys

@@ -1,6 +1,7 @@
 /** Reads the method from first step to last, and gives every mention of a food with the listings that it means. */
 import type { Listing, Recipe } from '../anatomy/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
+import { foodAt } from '../larder/foods.js';
 import { singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
@@ -11,12 +12,14 @@ import {
   groupMention,
   leaveOutExcepted,
   seasonings,
+  sweetenings,
   wholeList,
 } from './collectives.js';
 import {
   clauseOf,
   determinerOf,
   hasArticle,
+  isChoice,
   isCookingWater,
   isDestination,
   isGivenUp,
@@ -32,7 +35,7 @@ import {
 } from './context.js';
 import { entriesOf, narrowed, saidInList } from './entries.js';
 import { componentNamed, componentOfGroup, componentOfHeading } from './groups.js';
-import { isMade, isProduct, isTurnedInto, madeOf } from './made.js';
+import { isGivenName, isMade, isProduct, isTurnedInto, madeOf } from './made.js';
 import { isMostlyUsed, type Progress, progressOf } from './progress.js';
 import { type Named, namedIn } from './scan.js';
 import type { Mention, MentionRole, ReadStep } from './types.js';
@@ -85,7 +88,10 @@ function mentionsInStep(progress: Progress, step: ReadStep, words: Words): Menti
         ? mentionOf(progress, step, words, each, preferred)
         : groupMention(progress, step, words, each, preferred, mentions);
     if (mention === null) continue;
-    mentions.push(isSecondChoice(words, each, named, mentions) ? { ...mention, role: 'aside' } : mention);
+    if (isMadeOfLast(words, each, mention, mentions)) mentions.push({ ...mention, role: 'made' });
+    else if (isSecondChoice(words, each, named, mentions) || isStillAside(words, mention, mentions))
+      mentions.push({ ...mention, role: 'aside' });
+    else mentions.push(mention);
     // "The onion mixture" makes no onion; "the base for the hollandaise" promises one.
     if (
       mention.role !== 'use' &&
@@ -95,12 +101,39 @@ function mentionsInStep(progress: Progress, step: ReadStep, words: Words): Menti
     )
       progress.made.add(mention.food!);
   }
-  mentions.push(...seasonings(progress, step, words));
+  mentions.push(...seasonings(progress, step, words), ...sweetenings(progress, step, words));
   if (mentions.every((mention) => mention.role !== 'use')) mentions.push(...wholeList(progress, step, words));
   return leaveOutExcepted(
     words,
     mentions.sort((a, b) => a.start - b.start),
   ).map((mention, index, all) => withSharedDeterminer(progress, words, mention, all[index - 1]));
+}
+
+/** "Yogurt sauce", "lemon herb vinaigrette": made of the listed food named right before it, or before one more food. */
+function isMadeOfLast(words: Words, named: Named, mention: Mention, before: readonly Mention[]): boolean {
+  if (mention.role !== 'use' || mention.listings.length > 0) return false;
+  if (!named.made && !isProduct(named.food)) return false;
+  const ends = [words.words[named.start - 1]?.end];
+  if (named.start > 1 && foodAt(words.keys, named.start - 1) !== null)
+    ends.push(words.words[named.start - 2]!.end);
+  return (
+    words.before[named.start] === '' &&
+    before.some(({ listings, end }) => listings.length > 0 && ends.includes(end))
+  );
+}
+
+/** "Serve with syrup if you like. … before adding syrup": what its sentence has left to the cook stays so to its end. */
+function isStillAside(words: Words, mention: Mention, before: readonly Mention[]): boolean {
+  if (mention.role !== 'use' || mention.listings.length > 0 || mention.food === null) return false;
+  const sentenceAt = (at: number): number =>
+    words.sentence[words.words.findIndex(({ start }) => start === at)]!;
+  return before.some(
+    (other) =>
+      other.food === mention.food &&
+      other.role === 'aside' &&
+      other.optional &&
+      sentenceAt(other.start) === sentenceAt(mention.start),
+  );
 }
 
 /** "The remaining soy sauce and lime juice": the first of the two speaks for both, where some was used before. */
@@ -132,7 +165,7 @@ function mentionOf(
   const isNamedByList = named.entries.length > 0 && named.food?.generic !== true;
   const entries = isNamedByList
     ? named.entries
-    : [...named.entries, ...entriesOf(named, words, progress.vocabulary)];
+    : [...named.entries, ...entriesOf(named, words, progress.vocabulary, preferred)];
   const meant = narrowed(
     entries.map((entry) => entry.listing),
     preferred,
@@ -167,7 +200,7 @@ function mentionOf(
     into: isDestination(words, start),
     toTaste: named.implied || saysToTaste(words, end),
     surface: named.implied || isForSurface(words, start, verb),
-    optional: isSuggestion(words, start),
+    optional: isSuggestion(words, start) || (verb?.name === 'serve' && isChoice(words, end)),
   };
 }
 
@@ -186,11 +219,12 @@ function senseOf(
   verb: Technique | null,
 ): Sense | null {
   const { start, end } = named;
-  if (isToolName(words, end) && !named.implied) return null;
+  if ((isToolName(words, end) || isTool(words, named, listings)) && !named.implied) return null;
   if (isLikeness(words, start, end)) return { role: 'aside', listings };
   if (isPouredOff(words, start)) return { role: 'aside', listings: [] };
   if (named.made && isMade(progress, named, words, listings, determiner))
     return { role: 'made', listings: [] };
+  if (isGivenName(progress, named, words)) return { role: 'made', listings: [] };
   // A class that the list does not name itself: "the spices" in "the spice paste", "the fruit" in "until the fruit is soft".
   const isClass = named.food?.generic === true && named.entries.length === 0;
   // "The honey glaze" is the component of that name, and pours no honey.
@@ -232,6 +266,15 @@ function senseOfUnlisted(
     saidInList(progress.recipe.listings, named);
   if (isAside) return { role: 'aside', listings: [] };
   return food === null ? null : { role: 'use', listings: [] };
+}
+
+/** "Beat it with a meat tenderizer", where none is listed: a name that a food and a tool share. */
+function isTool(words: Words, { start, end }: Named, listings: readonly Listing[]): boolean {
+  return (
+    listings.length === 0 &&
+    measureOf(words, start, end) === null &&
+    vesselAt(words.keys, start)?.length === end - start
+  );
 }
 
 /** Whether the food goes on a pan, a board or a dish and not into the food: "dust the board with flour". */

@@ -1,14 +1,16 @@
 /** Compares the order of the list with the order in which the method takes its listings up. */
 import type { Component, Listing } from '../anatomy/types.js';
-import { foodsOfClass, isAnyOf } from '../larder/food-classes.js';
+import { foodsNamed, foodsOfClass, isAnyOf } from '../larder/food-classes.js';
+import { fold } from '../larder/names.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import { wordsIn } from './progress.js';
 import { isTool } from './purposes.js';
 import type { Dish, Mention } from './types.js';
 
 /** The fewest listings out of place that are worth a mark. */
 const FEWEST = 2;
-/** Salt and pepper are listed last by habit, wherever they go in. */
-const BY_HABIT = foodsOfClass('seasoned-with');
+/** Salt, pepper and water are listed last by habit, wherever they go in. */
+const BY_HABIT = [...foodsOfClass('seasoned-with'), ...foodsNamed('water')];
 
 export interface Misplaced {
   readonly listing: Listing;
@@ -45,7 +47,7 @@ function isWrongSide(one: Placed, other: Placed): boolean {
   return one.listing.index < other.listing.index ? one.step > other.step : one.step < other.step;
 }
 
-/** Salt and pepper; and the main ingredient at the head of a list: the raw meat or fish, or what the title names. */
+/** Salt, pepper and water; and the main ingredient at the head of a list: the raw meat or fish, or what the title names. */
 function isByHabit(dish: Dish, listing: Listing): boolean {
   if (listing.line.foods.some(({ row }) => isAnyOf(row, BY_HABIT))) return true;
   if (listing !== dish.recipe.components[listing.component]!.listings[0]) return false;
@@ -61,9 +63,20 @@ function firstStep(dish: Dish, listing: Listing): number | null {
     return null;
   const [first, ...others] = dish.uses[listing.index]!.filter(isTakenUp);
   if (isTool(listing) || first === undefined) return null;
-  // "The vegetables" may leave some of them for later.
-  const isUnsure = first.group && others.some(({ group, step }) => !group && step !== first.step);
-  return isUnsure ? null : first.step;
+  if (!isOfMany(first)) return first.step;
+  // "The vegetables" may leave some of them for later, and those that are only cut or moved need not be all.
+  const isUnsure = others.some((other) => !isOfMany(other) && other.step !== first.step);
+  return isUnsure || !isAdded(first) ? null : first.step;
+}
+
+/** "The vegetables", "the remaining ingredients". */
+function isOfMany({ group, listings }: Mention): boolean {
+  return group || listings.length > 1;
+}
+
+function isAdded({ verb }: Mention): boolean {
+  const technique = verb === null ? null : techniqueOf(fold(verb))?.technique;
+  return technique != null && does(technique, 'add', 'combine', 'season', 'coat', 'heat');
 }
 
 function isTakenUp(mention: Mention): boolean {

@@ -47,8 +47,10 @@ interface Done {
 }
 
 /** What the list says was done to a food before it was measured or after. */
-function doneOn({ line }: Listing): Done[] {
-  return [...line.states, ...line.preparation].flatMap((phrase) =>
+function doneOn({ line, passage }: Listing): Done[] {
+  // "2 bananas (250 g peeled)" says of which weight it speaks, and not how the bananas come.
+  const said = [...line.states, ...line.preparation].filter((phrase) => !isWeighed(passage.text, phrase));
+  return said.flatMap((phrase) =>
     phrase.text.split(/[^\p{L}\p{N}-]+/u).flatMap((word) => {
       const match = techniqueOf(fold(word));
       return match?.form === 'past' && does(match.technique, 'cut')
@@ -56,6 +58,12 @@ function doneOn({ line }: Listing): Done[] {
         : [];
     }),
   );
+}
+
+/** Whether a figure stands before the phrase in its brackets. */
+function isWeighed(text: string, { start }: Phrase): boolean {
+  const open = text.lastIndexOf('(', start);
+  return open >= 0 && /^[^),]*\d[^),]*$/.test(text.slice(open, start));
 }
 
 function isOfOne(mention: Mention): boolean {

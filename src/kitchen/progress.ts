@@ -11,6 +11,8 @@ export interface Progress {
   readonly used: Set<Listing>;
   /** The foods that an earlier mention showed to be made by the recipe. Grows from step to step. */
   readonly made: Set<Food>;
+  /** Names that a step gave to what it makes ("prepare the pepper sauce by stirring"), each as its folded singular words. Grows too. */
+  readonly given: Set<string>;
   /** Folded and singular. */
   readonly titleWords: ReadonlySet<string>;
 }
@@ -22,6 +24,7 @@ export function progressOf(recipe: Recipe): Progress {
     vocabulary: vocabularyOf(recipe.listings),
     used: new Set(),
     made: new Set(),
+    given: new Set(),
     titleWords: new Set(wordsIn(recipe.title?.text ?? '')),
   };
 }

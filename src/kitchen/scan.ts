@@ -5,7 +5,7 @@ import { does, techniqueOf } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
 import { isMadeWord } from './context.js';
 import { type Entry, listedAt, type Vocabulary } from './listed.js';
-import { verbAt, type Words } from './words.js';
+import { isSecondHalf, verbAt, type Words } from './words.js';
 
 /** A named food in a step: words `start` to `end`, end exclusive. */
 export interface Named {
@@ -43,7 +43,8 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
   if (implied !== null)
     return { start: at, end: at + 1, food: implied, entries: [], implied: true, group: null, made: false };
   // A word that is a food and a verb ("cream the butter", "season") is no food where it gives an order.
-  if (verbAt(words, at) !== null || isPredicate(words, at) || isPortion(words, at)) return null;
+  if (verbAt(words, at) !== null || isSecondHalf(words, at) || isPredicate(words, at) || isPortion(words, at))
+    return null;
 
   const keys = words.keys;
   const reach = sameStretch(words, at);

@@ -90,8 +90,7 @@ export function verbAt(words: Words, at: number): Technique | null {
 }
 
 function readVerb(words: Words, at: number): Technique | null {
-  // "Stir-fry" is one verb, and its second half no other.
-  if (at > 0 && joined(words, at - 1) !== null) return null;
+  if (isSecondHalf(words, at)) return null;
   const match = joined(words, at) ?? techniqueOf(words.keys[at]!);
   if (match === null || match.form === 's') return null;
   const { technique, form } = match;
@@ -99,6 +98,11 @@ function readVerb(words: Words, at: number): Technique | null {
   if (form === 'past' && (technique.name !== words.keys[at] || !opens(words, at))) return null;
   if (form === 'ing') return isAttribute(words, at) ? null : technique;
   return standsAsVerb(words, at) && givesOrder(words, at, technique) ? technique : null;
+}
+
+/** Whether the word only ends a verb of two: "stir-fry", "dry roast". */
+export function isSecondHalf(words: Words, at: number): boolean {
+  return at > 0 && joined(words, at - 1)?.form === 'base';
 }
 
 /** The verb that a word makes with the one behind it: "stir-fry", "pan-fry". */

@@ -105,6 +105,9 @@ export type KitchenWordClass =
   | 'keeping'
   | 'changed'
   | 'whole-step'
+  | 'told-as-made'
+  | 'becoming'
+  | 'kept-back'
   | HeatWordClass
   | SafetyWordClass;
 
