@@ -65,18 +65,20 @@ function firstStep(dish: Dish, listing: Listing): number | null {
   if (isTool(listing) || first === undefined) return null;
   if (!isOfMany(first)) return first.step;
   // "The vegetables" may leave some of them for later, and those that are only cut or moved need not be all.
-  const isUnsure = others.some((other) => !isOfMany(other) && other.step !== first.step);
-  return isUnsure || !isAdded(first) ? null : first.step;
+  const alone = others.filter((other) => !isOfMany(other));
+  if (alone.some(({ step }) => step === first.step)) return first.step;
+  const isUnsure = alone.length > 0;
+  return isUnsure || isOnlyHandled(first) ? null : first.step;
 }
 
 /** "The vegetables", "the remaining ingredients". */
-function isOfMany({ group, listings }: Mention): boolean {
-  return group || listings.length > 1;
+function isOfMany({ group, listings, food }: Mention): boolean {
+  return group || (listings.length > 1 && food?.generic === true);
 }
 
-function isAdded({ verb }: Mention): boolean {
+function isOnlyHandled({ verb }: Mention): boolean {
   const technique = verb === null ? null : techniqueOf(fold(verb))?.technique;
-  return technique != null && does(technique, 'add', 'combine', 'season', 'coat', 'heat');
+  return technique != null && does(technique, 'cut', 'drain', 'remove', 'prepare');
 }
 
 function isTakenUp(mention: Mention): boolean {

@@ -48,7 +48,8 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
 
   const keys = words.keys;
   const reach = sameStretch(words, at);
-  const group = phraseAt(keys, at, 'group', reach) ?? bareAll(words, at);
+  const isAnnounced = at > 0 && isWord(keys[at - 1], 'announcing');
+  const group = isAnnounced ? null : (phraseAt(keys, at, 'group', reach) ?? bareAll(words, at));
   const food = foodAcross(keys, at, reach, vocabulary);
   const listed = listedAt(vocabulary, keys, at, reach);
   const longest = Math.max(food?.length ?? 0, listed?.length ?? 0, group?.length ?? 0);

@@ -108,6 +108,7 @@ export type KitchenWordClass =
   | 'told-as-made'
   | 'becoming'
   | 'kept-back'
+  | 'announcing'
   | HeatWordClass
   | SafetyWordClass;
 

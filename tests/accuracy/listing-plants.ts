@@ -315,7 +315,7 @@ function swappable(dish: Dish): [Listing, Listing][] {
 
 function isPlaced({ line }: Listing): boolean {
   const food = line.foods[0]?.name ?? '';
-  const isHabit = /\b(?:salt|pepper)$/.test(food);
+  const isHabit = /\b(?:salt|pepper|water)$/.test(food);
   return (
     line.measures.length > 0 &&
     line.purpose === null &&
