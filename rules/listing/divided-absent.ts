@@ -1,5 +1,5 @@
 /** Marks a listing that the method takes in parts, and that is not marked "divided". */
-import { isTakenInParts } from '../../src/kitchen/balance.js';
+import { undividedParts } from '../../src/kitchen/balance.js';
 import { atMention, foodOf, spanOfListing, subjectOf } from '../places.js';
 import type { RecipeRule } from '../rule.js';
 
@@ -38,14 +38,15 @@ export const dividedAbsent: RecipeRule = {
   ],
   *look(dish, style) {
     for (const account of dish.accounts) {
-      const { listing, takings } = account;
-      if (!isTakenInParts(account, style.system)) continue;
+      const { listing } = account;
+      const parts = undividedParts(account, style.system);
+      if (parts.length === 0) continue;
       yield {
         span: spanOfListing(listing),
         subject: subjectOf(listing),
-        message: `The method takes ${foodOf(listing)} in ${takings.length} parts; the list does not say "divided".`,
+        message: `The method takes ${foodOf(listing)} in ${parts.length} parts; the list does not say "divided".`,
         advice: 'Add "divided" to the line, and say at each use how much goes in.',
-        related: takings.map(({ mention }) => atMention(dish, mention, 'used here')),
+        related: parts.map(({ mention }) => atMention(dish, mention, 'used here')),
         mends: [
           {
             label: 'Add ", divided" to the line',

@@ -80,11 +80,11 @@ export const unlistedIngredient: RecipeRule = {
       const beside =
         each.first.verb === 'serve' ? unlisted.filter(({ first }) => isServedBeside(first, each.first)) : [];
       if (beside.length < FEWEST_SERVED) yield findingOf(dish, each.first, each.mentions, each.weight);
-      else if (beside[0] === each)
-        yield servedFinding(
-          dish,
-          beside.map(({ first }) => first),
-        );
+      else if (beside[0] === each) {
+        const isLeftOpen = beside.every(({ weight }) => weight === 'note');
+        const served = beside.map(({ first }) => first);
+        yield servedFinding(dish, served, isLeftOpen ? 'note' : 'query');
+      }
     }
   },
 };
@@ -96,12 +96,12 @@ function isServedBeside(one: Mention, other: Mention): boolean {
   return one.verb === 'serve' && one.step === other.step;
 }
 
-function servedFinding(dish: Dish, mentions: readonly Mention[]): Finding {
+function servedFinding(dish: Dish, mentions: readonly Mention[], weight: Weight): Finding {
   const [first, ...others] = mentions as [Mention, ...Mention[]];
   return {
     span: spanOfMention(dish, first),
     subject: nameOf(first),
-    weight: 'query',
+    weight,
     message: `The dish is served with ${mentions.map(({ text }) => text).join(', ')} in ${stepOf(dish, first.step)}; the list has none of them.`,
     advice: 'List them with "to serve", or leave the choice to the cook in so many words.',
     related: others.map((mention) => atMention(dish, mention, 'served as well')),

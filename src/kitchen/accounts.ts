@@ -71,11 +71,17 @@ function taken(listing: Listing, mention: Mention, before: readonly Taking[]): T
   if (mention.telling || isPartOfListing(listing, mention) || isUncounted(measure)) return null;
   if (isOneOfMany(listing, mention)) return null;
   if (mention.allBut) return 'but';
-  if (measure !== null) return measure.share ? 'share' : 'amount';
+  if (measure !== null && !isPieceOf(listing, measure)) return measure.share ? 'share' : 'amount';
   if (says(determiner, 'rest-word') || says(determiner, 'reserve-word')) return 'rest';
   if (says(determiner, 'extra-word')) return 'extra';
   if (mention.surface) return 'surface';
   return isFirst(before) || (determiner === null && addsAnew(mention, before)) ? 'some' : null;
+}
+
+/** "One piece of bread" of a loaf: how the food is cut, and no amount of the list's. */
+function isPieceOf({ line }: Listing, { unit, share }: Measure): boolean {
+  if (share || unit === null || unitById(unit).kind !== 'piece') return false;
+  return line.measures.length > 0 && line.measures.every((each) => each.unit !== null && each.unit !== unit);
 }
 
 /** "A slice of ham" of twelve: for each. */

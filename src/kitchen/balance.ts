@@ -7,7 +7,8 @@ import { baseUnits, type System } from '../arithmetic/units.js';
 import { printFraction } from '../grammar/print.js';
 import type { Measure } from '../grammar/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
-import { plurals } from '../larder/names.js';
+import { fold, plurals } from '../larder/names.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import type { Unit } from '../larder/types.js';
 import { unitById } from '../larder/units.js';
 import type { Account, Taking } from './types.js';
@@ -52,28 +53,42 @@ export function balanceOf(account: Account, system: System | null): Balance | nu
 }
 
 /**
- * Whether the method plainly takes the listing in parts and the list does not say so: two uses or more in different steps, one of
- * them by less than all of its amount, by a share, or as the rest of what was used.
+ * The uses that plainly take the listing in parts where the list does not say so, the last of them what is left where the method
+ * says that: two or more in different steps, one of them by less than all of its amount, by a share, or as the rest of what was
+ * used. Empty where it is not taken in parts.
  */
-export function isTakenInParts({ listing, takings }: Account, system: System | null): boolean {
+export function undividedParts({ listing, takings }: Account, system: System | null): readonly Taking[] {
   const { line } = listing;
   if (line.divided || line.plusMore !== null || line.toTaste || line.asNeeded || line.measures.length === 0)
-    return false;
+    return [];
   // Water without an amount is boiled in and poured away as often as not.
   const isWater = listing.line.foods.some(({ row }) => isAnyOf(row, WATER));
-  const parts = takings.filter(
+  const taken = takings.filter(
     ({ how, mention }) =>
       how !== 'surface' && !(isWater && how === 'some') && !mention.toTaste && mention.listings.length === 1,
   );
-  const steps = new Set(parts.map(({ mention }) => mention.step));
-  if (steps.size < 2) return false;
+  // After the rest nothing is left but what is sprinkled: the chicken that was browned in two batches comes back whole.
+  const rest = taken.findIndex(({ how }) => how === 'rest');
+  const parts = taken.filter((taking, index) => rest < 0 || index <= rest || isPutOn(taking));
+  if (new Set(parts.map(({ mention }) => mention.step)).size < 2) return [];
   const isSaid = parts.some((taking) => isStated(taking) && !isWhole(taking, listing, system));
   // Nobody divides one lemon or one loaf on the list, unless the method gives a share of it.
-  if (!isSaid && isOnePiece(line.measures[0]!)) return false;
+  if (!isSaid && isOnePiece(line.measures[0]!)) return [];
   // "The remaining oil" of oil that was poured without an amount is what stands in the pan.
   const isInPan = listing.line.foods.some(({ row }) => isAnyOf(row, FAT));
+  if (!isSaid && (isInPan || rest < 0)) return [];
+  // "The juice of half a lemon" is one use, though it names the juice as well.
+  return parts.filter(
+    (part) =>
+      part.how !== 'some' ||
+      parts.every((other) => !isStated(other) || other.mention.step !== part.mention.step),
+  );
+}
 
-  return isSaid || (!isInPan && parts.some(({ how }) => how === 'rest'));
+/** Whether the food is put on another: sprinkled, brushed, scattered over. */
+function isPutOn({ mention: { verb } }: Taking): boolean {
+  const technique = verb === null ? null : techniqueOf(fold(verb))?.technique;
+  return technique != null && does(technique, 'garnish', 'coat');
 }
 
 /** One piece, or as much as holds one: "1 lemon", "a loaf of bread". */

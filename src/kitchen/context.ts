@@ -89,12 +89,17 @@ export function isSuggestion(words: Words, at: number): boolean {
   return false;
 }
 
-/** Whether the food that ends before word `end` is one of several between which the cook may choose: "with pasta or rice". */
-export function isChoice(words: Words, end: number): boolean {
-  for (let index = end; index < words.keys.length && index < end + SUGGESTION_REACH; index++) {
-    if (words.sentence[index] !== words.sentence[end - 1]) return false;
+/** Whether the food at words `start` to `end` is one of several between which the cook may choose: "with pasta or rice". */
+export function isChoice(words: Words, start: number, end: number): boolean {
+  return isOrAhead(words, end, 1) || isOrAhead(words, start - 1, -1);
+}
+
+/** Whether an "or" comes before anything else that parts the sentence. */
+function isOrAhead(words: Words, from: number, step: 1 | -1): boolean {
+  for (let index = from; words.sentence[index] === words.sentence[from - step]; index += step) {
     if (words.keys[index] === 'or') return true;
-    if (words.keys[index] === 'and' || verbAt(words, index) !== null) return false;
+    const isFar = Math.abs(index - from) >= SUGGESTION_REACH;
+    if (isFar || words.keys[index] === 'and' || verbAt(words, index) !== null) return false;
   }
   return false;
 }

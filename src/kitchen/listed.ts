@@ -1,4 +1,5 @@
 /** The list as a vocabulary: which words of the method may mean which listing. */
+import { distance } from 'fastest-levenshtein';
 import type { Listing } from '../anatomy/types.js';
 import type { ListedFood } from '../grammar/types.js';
 import { foodAt, isKindOf, isPartOf, kindsOf } from '../larder/foods.js';
@@ -78,6 +79,29 @@ export function listedAt(
     if (!found.includes(entry)) found.push(entry);
   }
   return length === 0 ? null : { entries: found, length };
+}
+
+/** The entries of one word that an unknown word may be a slip of the pen for: one letter wrong, or two that stand side by side. */
+export function slipsOf(vocabulary: Vocabulary, key: string): Entry[] {
+  if (key.length < SHORTEST_SLIP || techniqueOf(key) !== null) return [];
+  return vocabulary.entries.filter(
+    ({ words, head }) =>
+      words.length === 1 && head.charAt(0) === key.charAt(0) && isSlip(head, singular(key)),
+  );
+}
+
+/** Shorter words are words of their own too often: "batter" and "butter" are. */
+const SHORTEST_SLIP = 7;
+
+function isSlip(one: string, other: string): boolean {
+  const slips = distance(one, other);
+  return slips === 1 || (slips === 2 && one.length === other.length && isTurned(one, other));
+}
+
+/** "Parsely": two letters in the wrong order. */
+function isTurned(one: string, other: string): boolean {
+  const at = [...one].findIndex((letter, index) => letter !== other[index]);
+  return one[at] === other[at + 1] && one[at + 1] === other[at];
 }
 
 /** How many words from `at` on are the entry's own, when they are enough to know it by; else 0. */

@@ -2,6 +2,7 @@
 import type { Listing, Recipe } from '../anatomy/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { foodAt } from '../larder/foods.js';
+import { phraseAt } from '../larder/kitchen-words.js';
 import { singular } from '../larder/names.js';
 import { does } from '../larder/techniques.js';
 import type { Technique } from '../larder/types.js';
@@ -111,8 +112,9 @@ function mentionsInStep(progress: Progress, step: ReadStep, words: Words): Menti
 
 /** "Yogurt sauce", "lemon herb vinaigrette": made of the listed food named right before it, or before one more food. */
 function isMadeOfLast(words: Words, named: Named, mention: Mention, before: readonly Mention[]): boolean {
-  if (mention.role !== 'use' || mention.listings.length > 0) return false;
-  if (!named.made && !isProduct(named.food)) return false;
+  if (mention.role !== 'use' || (!named.made && !isProduct(named.food))) return false;
+  // "The sauce" may be the hot sauce of the list; "yogurt sauce" is none.
+  if (mention.listings.length > 0 && named.food?.generic !== true) return false;
   const ends = [words.words[named.start - 1]?.end];
   if (named.start > 1 && foodAt(words.keys, named.start - 1) !== null)
     ends.push(words.words[named.start - 2]!.end);
@@ -200,7 +202,7 @@ function mentionOf(
     into: isDestination(words, start),
     toTaste: named.implied || saysToTaste(words, end),
     surface: named.implied || isForSurface(words, start, verb),
-    optional: isSuggestion(words, start) || (verb?.name === 'serve' && isChoice(words, end)),
+    optional: isSuggestion(words, start) || (verb?.name === 'serve' && isChoice(words, start, end)),
   };
 }
 
@@ -250,7 +252,12 @@ function senseOfUnlisted(
   // "Grease the pan with butter" is a use of the butter.
   if (named.implied && words.keys.slice(end, clauseOf(words, start)[1]).includes('with')) return null;
   const isDish = food?.dish === true && verb?.name !== 'serve';
-  if (isDish || madeOf(progress, named, words, determiner) || isTurnedInto(words, start))
+  if (
+    isDish ||
+    madeOf(progress, named, words, determiner) ||
+    isTurnedInto(words, start) ||
+    phraseAt(words.keys, end, 'made-of') !== null
+  )
     return { role: 'made', listings: [] };
   const isAside =
     isSuggestion(words, start) ||

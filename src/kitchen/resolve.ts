@@ -1,10 +1,10 @@
 /** Which listings a food named in the method can mean. */
+import { foodsOfClass } from '../larder/food-classes.js';
 import { hasPartOfKind, isKindOf, isPartOf, kindsOf } from '../larder/foods.js';
-import { isWord } from '../larder/kitchen-words.js';
-import { fold } from '../larder/names.js';
 import type { Food } from '../larder/types.js';
 import type { Closeness, Entry, Resolution, Vocabulary } from './listed.js';
 
+const WIDE = foodsOfClass('wide');
 const order: readonly Closeness[] = ['same', 'kind', 'narrower', 'part', 'whole'];
 
 /** The entries that a larder food means, by the closest relation that any has; null when none has any. */
@@ -62,9 +62,7 @@ function findRelation(mentioned: Food, listed: Food): Closeness | null {
 
 /** The listed food that a reader may have been meant to think of: it shares a class with the mentioned one that is not too wide. */
 export function nearestEntry(food: Food, vocabulary: Vocabulary): Entry | null {
-  const classes = new Set(
-    [...kindsOf(food)].filter((kind) => kind !== food && !isWord(fold(kind.name), 'wide')),
-  );
+  const classes = new Set([...kindsOf(food)].filter((kind) => kind !== food && !WIDE.includes(kind)));
   return (
     vocabulary.entries.find(
       (entry) => entry.food.row !== null && [...kindsOf(entry.food.row)].some((kind) => classes.has(kind)),

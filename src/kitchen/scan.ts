@@ -4,7 +4,7 @@ import { isWord, type PhraseMatch, phraseAt } from '../larder/kitchen-words.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import type { Food } from '../larder/types.js';
 import { isMadeWord } from './context.js';
-import { type Entry, listedAt, type Vocabulary } from './listed.js';
+import { type Entry, listedAt, slipsOf, type Vocabulary } from './listed.js';
 import { isSecondHalf, verbAt, type Words } from './words.js';
 
 /** A named food in a step: words `start` to `end`, end exclusive. */
@@ -55,6 +55,17 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
   const longest = Math.max(food?.length ?? 0, listed?.length ?? 0, group?.length ?? 0);
   const madeLength = isMadeWord(keys, at, reach);
   if (longest === 0) {
+    const slips = madeLength === 0 ? slipsOf(vocabulary, keys[at]!) : [];
+    if (slips.length > 0)
+      return {
+        start: at,
+        end: at + 1,
+        food: slips[0]!.food.row,
+        entries: slips,
+        implied: false,
+        group: null,
+        made: false,
+      };
     return madeLength === 0
       ? null
       : { start: at, end: at + madeLength, food: null, entries: [], implied: false, group: null, made: true };

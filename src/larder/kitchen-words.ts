@@ -109,6 +109,7 @@ export type KitchenWordClass =
   | 'becoming'
   | 'kept-back'
   | 'announcing'
+  | 'made-of'
   | HeatWordClass
   | SafetyWordClass;
 

@@ -18,4 +18,5 @@ const marks = files.flatMap((file) => {
     );
 });
 console.error(`${marks.length} marks`);
-for (const mark of pickerFor('marks of the listing rules, drawn again')(marks, SAMPLE).sort()) console.log(mark);
+for (const mark of pickerFor('marks of the listing rules, drawn again')(marks, SAMPLE).sort())
+  console.log(mark);

@@ -1,6 +1,6 @@
 /** What the method takes of each listing, and how that compares with what is listed. */
 import { describe, expect, it } from 'vitest';
-import { balanceOf, isTakenInParts } from '../../src/kitchen/balance.js';
+import { balanceOf, undividedParts } from '../../src/kitchen/balance.js';
 import { dish } from './dishes.js';
 
 /** How each use of the first listing takes it, with its words. */
@@ -44,6 +44,18 @@ describe('a use takes', () => {
       '2 leeks',
       ['Fry the leeks.', 'Add the onion to the leeks.'],
       ['some: leeks'],
+    ],
+    [
+      'nothing out of the pot that it went into',
+      '4 cups stock',
+      ['Pour the stock into a medium pot.', 'Add 1 cup stock from the pot to the rice.'],
+      ['some: stock'],
+    ],
+    [
+      'nothing where the rest is what was reserved',
+      '1/3 cup oil',
+      ['Warm the oil.', 'Strain, and reserve the oil.', 'Whisk in the remaining oil.'],
+      ['some: oil'],
     ],
     ['nothing as a pinch', '1 teaspoon salt', ['Add the salt.', 'Add a pinch of salt.'], ['some: salt']],
     [
@@ -138,25 +150,48 @@ describe('the uses of a listing come to', () => {
 });
 
 describe('a listing is taken in parts', () => {
-  const parts = (listing: string, steps: string[]): boolean =>
-    isTakenInParts(dish([listing, '4 slices bread'], steps).accounts[0]!, null);
+  const parts = (listing: string, steps: string[]): number =>
+    undividedParts(dish([listing, '4 slices bread'], steps).accounts[0]!, null).length;
 
   it('by an amount and by what is left of it', () => {
     expect(
       parts('3 tablespoons oil', ['Heat 1 tablespoon of the oil.', 'Fry the bread in the remaining oil.']),
-    ).toBe(true);
+    ).toBe(2);
   });
   it('not where it goes in by halves within one step', () => {
-    expect(parts('1 cup flour', ['Stir in half of the flour. Stir in the rest of the flour.'])).toBe(false);
+    expect(parts('1 cup flour', ['Stir in half of the flour. Stir in the rest of the flour.'])).toBe(0);
   });
   it('not where the whole amount is said again', () => {
-    expect(parts('3 tablespoons oil', ['Heat the 3 tablespoons oil.', 'Fry the bread in the oil.'])).toBe(
-      false,
+    expect(parts('3 tablespoons oil', ['Heat the 3 tablespoons oil.', 'Fry the bread in the oil.'])).toBe(0);
+  });
+  it('not where one lemon gives its zest and then the rest', () => {
+    expect(parts('1 lemon', ['Grate the lemon zest.', 'Add the remaining lemon.', 'Juice the lemon.'])).toBe(
+      0,
     );
+  });
+  it('not where two batches come back together', () => {
+    expect(
+      parts('2 pounds veal', [
+        'Brown half the veal. Brown the remaining veal.',
+        'Return the veal to the pan.',
+      ]),
+    ).toBe(0);
+  });
+  it('with nothing counted after the rest, nor what only keeps from sticking', () => {
+    expect(
+      parts('3 tablespoons oil', [
+        'Heat 1 tablespoon of the oil.',
+        'Fry the bread in the remaining oil.',
+        'Scrape it onto an oiled plate.',
+      ]),
+    ).toBe(2);
+  });
+  it('where a share of one lemon goes in first', () => {
+    expect(parts('1 lemon', ['Squeeze half the lemon.', 'Slice the remaining lemon.'])).toBe(2);
   });
   it('not where the remaining oil is what stands in the pan', () => {
     expect(
       parts('3 tablespoons oil', ['Fry the bread in the oil.', 'Stir flour into the remaining oil.']),
-    ).toBe(false);
+    ).toBe(0);
   });
 });

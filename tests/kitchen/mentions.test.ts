@@ -1,5 +1,6 @@
 /** What the words of a method mean on the list. */
 import { describe, expect, it } from 'vitest';
+import { readManuscript } from '../../src/reading/read.js';
 import { dish, meanings } from './dishes.js';
 
 const means = (listings: string[], step: string, title?: string) => meanings(dish(listings, [step], title));
@@ -112,6 +113,30 @@ describe('a group takes', () => {
     ).toEqual(['all the ingredients = rice, stock', 'parsley = parsley']);
   });
 
+  it('all the kinds that its component lists', () => {
+    const read = readManuscript([
+      {
+        path: 'loaf.md',
+        text: '# Seed Loaf\n\nMakes 1\n\n## For the seeds\n\n- 40 g linseed\n- 30 g sunflower seeds\n\n## For the bread\n\n- 500 g flour\n- soaked seeds\n\n## Method\n\n### Seeds\n\n1. Soak the seeds overnight.\n\n### Bread\n\n1. Knead the flour with the soaked seeds.\n',
+      },
+    ]).dishes[0]!;
+    expect(meanings(read)[0]).toBe('seeds = linseed, sunflower seed');
+  });
+
+  it('nothing where its members are only announced', () => {
+    expect(means(['1 leek', '1 onion'], 'Stir the leek while adding the following ingredients.')).toEqual([
+      'leek = leek',
+      'ingredients (made)',
+    ]);
+  });
+
+  it('what sweetens, when nothing else is named', () => {
+    expect(means(['2 cups tea', '1 tablespoon honey'], 'Pour the tea and sweeten to taste.')).toEqual([
+      'tea = tea',
+      'sweeten = honey',
+    ]);
+  });
+
   it('the spices', () => {
     expect(
       means(['1 onion', '1 teaspoon ground cumin', '1 teaspoon turmeric'], 'Stir the spices into the onion.'),
@@ -138,6 +163,86 @@ describe('what a recipe makes', () => {
     expect(means(['3 cups flour', '1 cup water'], 'Knead the bread, and melt the butter.')).toEqual([
       'bread (made)',
       'butter = ?',
+    ]);
+  });
+});
+
+describe('what the steps themselves name is not asked for', () => {
+  const pantry = ['1 cup yogurt', '1 lemon', '2 tablespoons olive oil', '2 tablespoons hot sauce'];
+
+  it.each<[string, string[], string]>([
+    ['a sauce called after what is listed', ['Spoon the yogurt sauce over the lemon.'], 'sauce (made)'],
+    ['a dressing called after two of them', ['Top with the lemon herb vinaigrette.'], 'vinaigrette (made)'],
+    [
+      'a name given where it is made',
+      ['Prepare hot sauce by stirring the oil and the lemon.', 'Drizzle the hot sauce over all.'],
+      'hot sauce (made)',
+    ],
+    [
+      'what a food is beaten into',
+      ['Beat the yogurt with the oil into whipped cream.'],
+      'whipped cream (made)',
+    ],
+  ])('%s', (_, steps, expected) => {
+    expect(meanings(dish(pantry, steps))).toContain(expected);
+  });
+
+  it.each<[string, string, string]>([
+    ['a sauce that nothing listed could make', 'Top the lemon with tomato sauce.', 'tomato sauce = ?'],
+    ['what something else is stirred into', 'Fold the yogurt into the whipped cream.', 'whipped cream = ?'],
+  ])('but %s is', (_, step, expected) => {
+    expect(means(pantry, step)).toContain(expected);
+  });
+});
+
+describe('what is left to the cook', () => {
+  const asked = (step: string): boolean[] =>
+    dish(['1 leek'], [step])
+      .mentions.filter(({ listings }) => listings.length === 0)
+      .map(({ optional, role }) => optional || role === 'aside');
+
+  it('is a choice of what to serve it with', () => {
+    expect(asked('Serve the leek with pasta or on a toasted roll.')).toEqual([true, true]);
+  });
+  it('is what its sentence has left open before', () => {
+    expect(asked('Serve it with syrup if you like, and warm the plate before adding syrup.')).toEqual([
+      true,
+      true,
+    ]);
+  });
+  it('is not the one thing that it is served with', () => {
+    expect(asked('Serve the leek with pasta.')).toEqual([false]);
+  });
+});
+
+describe('a slip of the pen', () => {
+  it('in the last word of the list is still the food', () => {
+    expect(means(['2 sweet pototoes'], 'Chop the potatoes.')).toEqual(['potatoes = sweet pototoe']);
+  });
+  it('or in the method, of two letters in the wrong order', () => {
+    expect(means(['1 bunch parsley'], 'Chop the parsely.')).toEqual(['parsely = parsley']);
+  });
+  it('holds for the other names of the food', () => {
+    expect(
+      meanings(
+        dish(
+          ['1 teaspoon red paper flakes', '1 leek'],
+          ['Add the red pepper flakes.', 'Add more pepper flakes.'],
+        ),
+      ),
+    ).toEqual(['red pepper flakes = red paper flake', 'pepper flakes = red paper flake']);
+  });
+});
+
+describe('a word of two halves', () => {
+  it('orders, and names no roast', () => {
+    expect(means(['1 cup almonds'], 'Place the almonds in a pan and dry roast them until golden.')).toEqual([
+      'almonds = almond',
+    ]);
+  });
+  it('is a tool where the step works with it', () => {
+    expect(means(['4 veal cutlets'], 'Beat the veal with a meat tenderizer.')).toEqual([
+      'veal = veal cutlet',
     ]);
   });
 });
