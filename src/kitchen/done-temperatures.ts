@@ -91,8 +91,7 @@ function temperaturesIn(
     const fahrenheit = inFahrenheit(item);
     if (
       fahrenheit === null ||
-      fahrenheit.gt(HOTTEST_FOOD_FAHRENHEIT) ||
-      fahrenheit.lt(COOLEST_FOOD_FAHRENHEIT) ||
+      !mayBeInside(fahrenheit) ||
       !isFoodsOwn(words, at, previous, chained)
     )
       return;
@@ -211,7 +210,9 @@ function isFoodsOwn(words: Words, item: number, other: number, chained: number):
     if (phraseAt(words.keys, at, 'holding') !== null || heatsLiquid(words, at)) return false;
     if (phraseAt(words.keys, at, 'inside') !== null) said = 'food';
     if (said === null && isWord(words.keys[at], 'reaching')) said = 'food';
-    if (said === null && isWord(words.keys[at], 'outside')) said = 'other';
+    // "Grill to 160°F" names no grill.
+    const isOrder = (): boolean => verbAt(words, at) !== null && words.keys[at] !== 'heat';
+    if (said === null && isWord(words.keys[at], 'outside') && !isOrder()) said = 'other';
   }
   for (
     let at = after;
@@ -221,7 +222,33 @@ function isFoodsOwn(words: Words, item: number, other: number, chained: number):
     const key = words.keys[at];
     if (key === 'internal' || key === 'internally' || key === 'thermometer' || key === 'inside') return true;
   }
-  return said === 'food' || (said === null && isCookedTo(words, after));
+  return said === 'food' || isTakenAt(words, after) || (said === null && isCookedTo(words, after));
+}
+
+/** How many words before "at 135°F" may take the food from the heat. */
+const WORDS_SINCE_TAKEN = 6;
+
+/** "Pull them at 135°F", "take it out of the oven at 155°F": what is taken out has that heat, and not the oven. */
+function isTakenAt(words: Words, after: number): boolean {
+  if (words.keys[after - 1] !== 'at') return false;
+  for (let at = after - 2; at >= Math.max(words.opening[after - 1]!, after - WORDS_SINCE_TAKEN); at--) {
+    if (isWord(words.keys[at], 'taken-out')) return true;
+    const verb = verbAt(words, at);
+    if (verb !== null && does(verb, 'heat')) return false;
+  }
+  return false;
+}
+
+/** Whether an order cooks something to this temperature: "grill to 145°F", not "the oven to 400°F". */
+export function cooksTo(words: Words, temperature: Temperature): boolean {
+  const fahrenheit = inFahrenheit(temperature);
+  return (
+    fahrenheit !== null && mayBeInside(fahrenheit) && isCookedTo(words, wordAt(words, temperature.start))
+  );
+}
+
+function mayBeInside(fahrenheit: Fraction): boolean {
+  return fahrenheit.lte(HOTTEST_FOOD_FAHRENHEIT) && fahrenheit.gte(COOLEST_FOOD_FAHRENHEIT);
 }
 
 /** "Flip and cook to 130°F": an order to cook, and "to" right before the figure. */

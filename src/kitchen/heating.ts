@@ -5,6 +5,7 @@ import { isWord, phraseAt } from '../larder/kitchen-words.js';
 import { does } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
 import { clauseOf } from './context.js';
+import { cooksTo } from './done-temperatures.js';
 import { lastMentionBefore, mentionsWithin } from './stretches.js';
 import type { Heating, Mention, ReadStep } from './types.js';
 import { verbAt, type Words } from './words.js';
@@ -170,9 +171,12 @@ function saysWhenDone(words: Words, from: number, to: number, verb: number, time
     )
       return true;
   }
+  const temperatures = words.items
+    .slice(words.at[from], (words.at[to] ?? words.items.length) + 1)
+    .filter((item) => item.kind === 'temperature');
   return (
-    words.items.slice(words.at[from], words.at[to - 1]).some((item) => item.kind === 'temperature') &&
-    words.keys.slice(from, to).some((key) => isWord(key, 'inside'))
+    (temperatures.length > 0 && words.keys.slice(from, to).some((key) => isWord(key, 'inside'))) ||
+    temperatures.some((temperature) => cooksTo(words, temperature))
   );
 }
 

@@ -9,6 +9,7 @@ import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
 import {
+  all,
   mentionsIn,
   mentionsWithin,
   type Speech,
@@ -76,7 +77,11 @@ function courseOf(
     (raw.safety === 'egg' ? [] : speech(is))
       .filter((said) => said.step >= first && about(said.step, said.at))
       .map((said) => ({ said, place: placeOf(words[said.step]!, said.step, said.at, said.length) }));
-  const [degree] = signs('degree-word');
+  const paleness = (): Place[] =>
+    raw.safety === 'egg'
+      ? []
+      : palenessIn(words).filter(({ step, start }) => step >= first && about(step, wordAt(words[step]!, start)));
+  const degree = signs('degree-word').find(({ said }) => isDegree(words[said.step]!, said));
   return {
     raw,
     ground: isGround(raw),
@@ -89,7 +94,7 @@ function courseOf(
       signs('whole-step').some(({ place }) => cookings.some((cooking) => cooking.step === place.step)) ||
       isLong(words, speech, cookings, raw, bits),
     shown: (raw.safety === 'fish' || raw.safety === 'shellfish') && signs('opaque-cue').length > 0,
-    color: signs('color-cue')[0]?.place ?? null,
+    color: signs('color-cue')[0]?.place ?? paleness()[0] ?? null,
     degree: degree === undefined ? null : { ...degree.place, fahrenheit: Number(degree.said.means) },
     rest: restOf(words, speech, cookings, first),
   };
@@ -110,6 +115,36 @@ function ownMentions(
   return byClass.length === 0
     ? own
     : [...own, ...byClass].sort((a, b) => a.step - b.step || a.start - b.start);
+}
+
+/** Signs of color in words that no table can list: "has lost all its pink color", "the juice that comes out is clear". */
+function palenessIn(words: readonly Words[]): Place[] {
+  return words.flatMap((step, index) =>
+    saidIn(step, all(step), 'meat-color').flatMap(({ at, means }) => {
+      // "Pink salt", "blood orange".
+      if (means === null && (foodAt(step.keys, at) ?? foodAt(step.keys, at + 1)) !== null) return [];
+      const { from, to } = sentenceAt(step, at);
+      const around = { from: Math.max(from, at - WORDS_AROUND_COLOR), to: Math.min(to, at + WORDS_AROUND_COLOR) };
+      const [beside] = saidIn(step, around, means === 'juice' ? 'clear-word' : 'gone-word');
+      if (beside === undefined) return [];
+      const start = Math.min(at, beside.at);
+      return [placeOf(step, index, start, Math.max(at, beside.at) - start + 1)];
+    }),
+  );
+}
+
+/** How many words may part "pink" from "lost", and "juices" from "clear". */
+const WORDS_AROUND_COLOR = 6;
+
+/** Whether the words ask for a degree of doneness: "for medium heat" speaks of the stove, "not pink in the middle" and "if it is …" ask for none. */
+function isDegree(words: Words, { at, length }: { at: number; length: number }): boolean {
+  const { from } = sentenceAt(words, at);
+  const before = { from: Math.max(from, at - WORDS_AROUND_COLOR), to: at };
+  return (
+    !isWord(words.keys[at + length], 'stove-degree') &&
+    !saysIn(words, before, 'gone-word') &&
+    !words.keys.slice(before.from, at).includes('if')
+  );
 }
 
 /** "While the chicken is cooking", "once it is fried": what says that it is cooked where no order does. */

@@ -153,11 +153,37 @@ function rinsingsIn(words: Words, sentence: Stretch): number[] {
   const orders = verbs.filter((at) => {
     // "Start by washing the chicken".
     const isWork = words.keys[at]!.endsWith('ing') && isWord(words.keys[at + 1], 'object');
-    return (isWork || verbAt(words, at) !== null) && !isForbidden(words, sentence, at);
+    return (
+      (isWork || isGiven(words, sentence, at) || verbAt(words, at) !== null) &&
+      !isForbidden(words, sentence, at)
+    );
   });
   if (verbs.length > 0 || saysIn(words, sentence, 'thawing')) return orders;
-  return saidIn(words, sentence, 'running-water').map(({ at }) => at);
+  return underWater(words, sentence).filter((at) => !isForbidden(words, sentence, at));
 }
+
+/** "Give the bird a good rinse". */
+function isGiven(words: Words, { from }: Stretch, at: number): boolean {
+  for (let before = at - 1; before >= from && before >= at - REACH_OF_GIVING; before--)
+    if (isWord(words.keys[before], 'rinse-giving')) return true;
+  return false;
+}
+
+/** How many words after "give" may name the rinse. */
+const REACH_OF_GIVING = 7;
+
+/** "Under cold running water", "under the tap": the word "under", with its water a few words behind. */
+function underWater({ keys }: Words, { from, to }: Stretch): number[] {
+  const found: number[] = [];
+  for (let at = from; at < to; at++) {
+    const isThere = keys.slice(at + 1, Math.min(to, at + 1 + REACH_OF_WATER)).some((key) => isWord(key, 'water-source'));
+    if (keys[at] === 'under' && isThere) found.push(at);
+  }
+  return found;
+}
+
+/** How many words after "under" may come before the water is named. */
+const REACH_OF_WATER = 4;
 
 /** Meat in brine is rinsed for its salt, organs by custom, fish and shellfish for their scales and sand. */
 function isRinsedForNothing({ safety, food }: RawFood): boolean {
@@ -299,12 +325,21 @@ function isReused(place: WordPlace, before: RawCourse, course: RawCourse | null,
   const said = step.keys.slice(Math.max(sentence.from, at - REACH_OF_ARTICLE), at);
   const isCooked = isCookedAt(before, place);
   if (said.some((key) => isWord(key, 'same'))) return isCooked || (seen && course === null);
-  if (!seen || !isCooked || course !== before) return false;
-  return said.some((key) => isWord(key, 'referring')) && putsOn(step, sentence, at);
+  if (!seen || !isCooked) return false;
+  // "Pile them back on the platter" names no food.
+  const isMeant = course === before || (course === null && namesByPronoun(step, sentence, at));
+  return isMeant && said.some((key) => isWord(key, 'referring')) && putsOn(step, sentence, at);
 }
 
 /** How many words before a surface's name tell which one it is. */
 const REACH_OF_ARTICLE = 3;
+
+function namesByPronoun({ keys }: Words, { from }: Stretch, at: number): boolean {
+  return keys.slice(Math.max(from, at - REACH_OF_PRONOUN), at).some((key) => key === 'it' || key === 'them');
+}
+
+/** How many words from a pronoun the surface may be named. */
+const REACH_OF_PRONOUN = 8;
 
 /** "Return the chicken to the plate": a verb that puts, and "to", "on" or "onto" right before the surface. */
 function putsOn(words: Words, sentence: Stretch, at: number): boolean {
@@ -312,7 +347,7 @@ function putsOn(words: Words, sentence: Stretch, at: number): boolean {
   if (!isThere) return false;
   for (let before = sentence.from; before < at; before++) {
     const verb = verbAt(words, before);
-    if (verb !== null && does(verb, 'add')) return true;
+    if ((verb !== null && does(verb, 'add')) || words.keys[before] === 'back') return true;
   }
   return false;
 }

@@ -51,7 +51,7 @@ export function unsafeThaws(dish: Dish): Hold[] {
 export function thawingWord(sentence: Sentence): HazardWord | undefined {
   const thaw = wordOf(sentence, 'thaw');
   if (thaw !== undefined || !tells(sentence, 'leave')) return thaw;
-  return tells(sentence, 'room') || leftOut(sentence) !== null
+  return tells(sentence, 'room', 'warm-water') || leftOut(sentence) !== null
     ? wordOf(sentence, 'frozen', 'freezer')
     : undefined;
 }
@@ -71,7 +71,8 @@ function placeOf(sentence: Sentence, thaw: HazardWord): HazardWord | null {
 
 /** A cold place or water; "outside the refrigerator" is none. */
 export function isCold(sentence: Sentence, { is, start }: HazardWord): boolean {
-  return is === 'cold' && !isWordOf(sentence, start, 'room');
+  // "Out of the fridge" is a warm place.
+  return is === 'cold' && !sentence.hazards.some((word) => word.is === 'room' && word.start <= start && word.end > start);
 }
 
 /** "In the sink under cold running water": a cold place that is said of the same place, before anything joins on. */

@@ -185,7 +185,6 @@ export type SafetyWordClass =
   | 'by-hand'
   | 'hands-washed'
   | 'washed'
-  | 'running-water'
   | 'thawing'
   | 'cured-state'
   | 'surface'
@@ -193,7 +192,16 @@ export type SafetyWordClass =
   | 'marinade'
   | 'putting'
   | 'boiling'
-  | 'taken-off';
+  | 'taken-off'
+  | 'taken-out'
+  | 'cut-name'
+  | 'meat-color'
+  | 'gone-word'
+  | 'clear-word'
+  | 'stove-degree'
+  | 'water-source'
+  | 'rinse-giving'
+  | 'share-word';
 
 export interface PhraseMatch {
   /** How many words it takes. */
