@@ -6,6 +6,8 @@ import type { RecipeRule, Weight } from '../rule.js';
 
 /** Up to a minute is a gesture ("stir for 30 seconds"), whose end needs no cue (common practice). */
 const BRIEF_SECONDS = new Fraction(60);
+/** Up to three minutes in a pan is soon looked at, and a sign is advice (common practice). */
+const SHORT_SECONDS = new Fraction(180);
 
 export const donenessCueAbsent: RecipeRule = {
   scope: 'recipe',
@@ -43,8 +45,9 @@ export const donenessCueAbsent: RecipeRule = {
   ],
   *look(dish) {
     const seen = new Set<number>();
-    for (const heating of dish.heatings) {
-      if (heating.cued || heating.technique.ends || seen.has(heating.step)) continue;
+    for (const order of dish.heatings) {
+      if (order.cued || order.technique.ends || seen.has(order.step)) continue;
+      const heating = timed(dish.heatings, order);
       const duration = heating.durations[0];
       if (duration?.seconds?.high.lte(BRIEF_SECONDS)) continue;
       seen.add(heating.step);
@@ -64,7 +67,19 @@ export const donenessCueAbsent: RecipeRule = {
   },
 };
 
-/** In dry heat a minute too long shows; in a pot it matters less, and is advice. */
-function weigh(heating: Heating): Weight {
-  return does(heating.technique, 'dry-heat') || heating.durations.length === 0 ? 'query' : 'note';
+/** "Fry the chicken. You are going to fry it for 7 minutes": the order of the step that tells the time. */
+function timed(heatings: readonly Heating[], order: Heating): Heating {
+  if (order.durations.length > 0) return order;
+  const again = heatings.find(
+    ({ step, technique, durations }) =>
+      step === order.step && technique === order.technique && durations.length > 0,
+  );
+  return again ?? order;
+}
+
+/** In dry heat minutes too long show; in a pot they matter less, and are advice. */
+function weigh({ technique, durations }: Heating): Weight {
+  if (durations.length === 0) return 'query';
+  const isShort = durations[0]!.seconds?.high.lte(SHORT_SECONDS) ?? false;
+  return does(technique, 'dry-heat') && !isShort ? 'query' : 'note';
 }

@@ -201,7 +201,12 @@ export type SafetyWordClass =
   | 'stove-degree'
   | 'water-source'
   | 'rinse-giving'
-  | 'share-word';
+  | 'share-word'
+  | 'another-stage'
+  | 'how-far'
+  | 'outcome'
+  | 'stove-turning'
+  | 'testing';
 
 export interface PhraseMatch {
   /** How many words it takes. */
