@@ -1,13 +1,13 @@
 /** Marks an order to cook that does not say how the food is when it is done. */
 import Fraction from 'fraction.js';
-import type { Heating } from '../../src/kitchen/types.js';
+import type { Dish, Heating, RawCourse } from '../../src/kitchen/types.js';
 import { does } from '../../src/larder/techniques.js';
 import type { RecipeRule, Weight } from '../rule.js';
 
 /** Up to a minute is a gesture ("stir for 30 seconds"), whose end needs no cue (common practice). */
 const BRIEF_SECONDS = new Fraction(60);
-/** Up to three minutes in a pan is soon looked at, and a sign is advice (common practice). */
-const SHORT_SECONDS = new Fraction(180);
+/** Onions that fry, or a sauce that simmers, for so few minutes hang on no sign; raw meat and fish do (common practice). */
+const SHORT_SECONDS = { pan: new Fraction(180), pot: new Fraction(300) };
 
 export const donenessCueAbsent: RecipeRule = {
   scope: 'recipe',
@@ -49,7 +49,7 @@ export const donenessCueAbsent: RecipeRule = {
       if (order.cued || order.technique.ends || seen.has(order.step)) continue;
       const heating = timed(dish.heatings, order);
       const duration = heating.durations[0];
-      if (duration?.seconds?.high.lte(BRIEF_SECONDS)) continue;
+      if (isSoonDone(dish, heating) || isMeasured(dish, heating)) continue;
       seen.add(heating.step);
       const passage = dish.recipe.steps[heating.step]!.passage;
       const extent = duration ?? heating;
@@ -79,7 +79,30 @@ function timed(heatings: readonly Heating[], order: Heating): Heating {
 
 /** In dry heat minutes too long show; in a pot they matter less, and are advice. */
 function weigh({ technique, durations }: Heating): Weight {
-  if (durations.length === 0) return 'query';
-  const isShort = durations[0]!.seconds?.high.lte(SHORT_SECONDS) ?? false;
-  return does(technique, 'dry-heat') && !isShort ? 'query' : 'note';
+  return does(technique, 'dry-heat') || durations.length === 0 ? 'query' : 'note';
+}
+
+function isSoonDone(dish: Dish, { technique, durations, ...heating }: Heating): boolean {
+  const seconds = durations[0]?.seconds?.high;
+  if (seconds === undefined) return false;
+  const cooksRaw = coursesOf(dish, heating).some(({ cookings }) => cookings.length === 1);
+  const short = does(technique, 'dry-heat') ? SHORT_SECONDS.pan : SHORT_SECONDS.pot;
+  return seconds.lte(cooksRaw ? BRIEF_SECONDS : short);
+}
+
+/** The raw foods that an order cooks. */
+function coursesOf(dish: Dish, { step, start }: Pick<Heating, 'step' | 'start'>): RawCourse[] {
+  return dish.courses.filter(
+    ({ raw, cookings }) =>
+      raw.safety !== 'egg' && cookings.some((cooking) => cooking.step === step && cooking.start === start),
+  );
+}
+
+/** "Smoke for 3 hours. … Take it off at 165°F": the temperature that a later step gives is the sign. */
+function isMeasured(dish: Dish, heating: Heating): boolean {
+  return coursesOf(dish, heating).some(({ raw }) =>
+    dish.doneTemperatures.some(
+      ({ step, foods }) => foods.includes(raw) && (step === null || step >= heating.step),
+    ),
+  );
 }

@@ -89,12 +89,7 @@ function temperaturesIn(
     const previous = other;
     other = at;
     const fahrenheit = inFahrenheit(item);
-    if (
-      fahrenheit === null ||
-      !mayBeInside(fahrenheit) ||
-      !isFoodsOwn(words, at, previous, chained)
-    )
-      return;
+    if (fahrenheit === null || !mayBeInside(fahrenheit) || !isFoodsOwn(words, at, previous, chained)) return;
     const after = wordAt(words, item.start);
     const sentence = sentenceAt(words, Math.max(0, after - 1));
     // In a note, only what is said of cooking counts: leftovers are warmed to a figure of their own.

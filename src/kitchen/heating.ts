@@ -1,5 +1,6 @@
 /** Finds where the method cooks something, how long, and whether it says how the food is when it is done. */
 
+import Fraction from 'fraction.js';
 import type { Duration, Item } from '../grammar/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
@@ -7,7 +8,7 @@ import { does, techniqueOf } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
 import { clauseOf } from './context.js';
 import { cooksTo } from './done-temperatures.js';
-import { lastMentionBefore, mentionsWithin, saysIn, wordAt } from './stretches.js';
+import { all, lastMentionBefore, mentionsWithin, saysIn, wordAt } from './stretches.js';
 import type { Heating, Mention, ReadStep } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -21,12 +22,25 @@ export function heatingsOf(
     heatingsIn(step, words[index]!, words[index + 1] ?? null, mentions),
   );
   return found.map((heating, index) => {
-    const next = found.slice(index + 1, index + 1 + STAGES_BETWEEN).find(({ technique }) => technique === heating.technique);
-    return isFirstStage(heating, next, words) || isToldLater(heating, found, index)
+    const next = found
+      .slice(index + 1, index + 1 + STAGES_BETWEEN)
+      .find(({ technique }) => technique === heating.technique);
+    return isFirstStage(heating, next, words) ||
+      isToldLater(heating, found, index) ||
+      isClosed(heating, words)
       ? { ...heating, cued: true }
       : heating;
   });
 }
+
+/** A slow cooker or a pressure cooker goes by its time: nobody can look in. */
+function isClosed({ durations, step }: Heating, words: readonly Words[]): boolean {
+  const isLong = durations.some(({ seconds }) => seconds === null || seconds.high.gte(LONG_IN_COOKER));
+  return isLong && words.slice(0, step + 1).some((each) => saysIn(each, all(each), 'closed-cooker'));
+}
+
+/** What a slow cooker or a pressure cooker cooks takes no less (common practice). */
+const LONG_IN_COOKER = new Fraction(300);
 
 /** How many orders to cook ("reduce the heat") may part two stages of a bake. */
 const STAGES_BETWEEN = 3;
@@ -38,12 +52,14 @@ function isFirstStage(heating: Heating, next: Heating | undefined, words: readon
   if (next !== undefined && steps <= FURTHEST_STAGE) {
     const { keys, opening } = words[next.step]!;
     const at = wordAt(words[next.step]!, next.start);
-    if (keys.slice(opening[at], at + FURTHEST_OBJECT).some((key) => isWord(key, 'another-stage'))) return true;
+    if (keys.slice(opening[at], at + FURTHEST_OBJECT).some((key) => isWord(key, 'another-stage')))
+      return true;
   }
   // "Drop the temperature to 150°C": the oven goes on. "Put it back for another 10 minutes" too.
   const after = words[heating.step + 1];
   if (!does(heating.technique, 'oven') || after === undefined) return false;
-  const isTurned = isWord(after.keys[0], 'stove-turning') && after.items.some(({ kind }) => kind === 'temperature');
+  const isTurned =
+    isWord(after.keys[0], 'stove-turning') && after.items.some(({ kind }) => kind === 'temperature');
   const isPutBack = after.keys.includes('oven') && after.keys.some((key) => isWord(key, 'another-stage'));
   return isTurned || (isPutBack && after.items.some(({ kind }) => kind === 'duration'));
 }
@@ -56,7 +72,8 @@ function isToldLater(heating: Heating, found: readonly Heating[], index: number)
   if (heating.durations.length > 0) return false;
   for (let at = index + 1; found[at]?.step === heating.step; at++) {
     const { technique, cued, objects } = found[at]!;
-    if (cued && objects.length === 0 && (technique === heating.technique || technique.name === 'cook')) return true;
+    if (cued && objects.length === 0 && (technique === heating.technique || technique.name === 'cook'))
+      return true;
   }
   return false;
 }
@@ -100,7 +117,8 @@ const BREAD = ['bread', 'muffin'].flatMap(foodsNamed);
 /** "Cook in the oven. It should take about 45 minutes": the time that the next sentence tells. */
 function takenTime(words: Words, at: number): Duration[] {
   let next = at;
-  while (next < words.keys.length && next < at + FURTHEST_CUE && words.sentence[next] === words.sentence[at]) next++;
+  while (next < words.keys.length && next < at + FURTHEST_CUE && words.sentence[next] === words.sentence[at])
+    next++;
   const first = words.keys[next];
   if (first !== 'it' && first !== 'this' && first !== 'they') return [];
   const takes = words.keys.slice(next + 1, next + 4).some((key) => key === 'take' || key === 'takes');
@@ -190,7 +208,9 @@ const FURTHEST_OUTCOME = 7;
 /** "In a bath or microwave": a second place behind "in". */
 function isOtherPlace(words: Words, at: number): boolean {
   if (words.keys[at - 1] !== 'or') return false;
-  return words.keys.slice(Math.max(words.opening[at]!, at - FURTHEST_NOT - 1), at).some((key) => key === 'in' || key === 'on');
+  return words.keys
+    .slice(Math.max(words.opening[at]!, at - FURTHEST_NOT - 1), at)
+    .some((key) => key === 'in' || key === 'on');
 }
 
 /** "Boil a large pot of salted water": water behind the verb before any other verb. */
@@ -298,7 +318,9 @@ function lastsAsLong(words: Words, at: number, verb: number): boolean {
 /** "Once the onions are soft, …", "When golden, …": the step's first words tell when the one before is done. */
 function opensWithCue(words: Words): boolean {
   const first = words.keys[0];
-  return first === 'after' || phraseAt(words.keys, 0, 'until') !== null || testsDoneness(words) || tests(words);
+  return (
+    first === 'after' || phraseAt(words.keys, 0, 'until') !== null || testsDoneness(words) || tests(words)
+  );
 }
 
 /** "It is done when a knife comes out clean", "test that the chicken is tender": the step's first sentence looks whether it is done. */

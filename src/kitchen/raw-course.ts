@@ -80,7 +80,9 @@ function courseOf(
   const paleness = (): Place[] =>
     raw.safety === 'egg'
       ? []
-      : palenessIn(words).filter(({ step, start }) => step >= first && about(step, wordAt(words[step]!, start)));
+      : palenessIn(words).filter(
+          ({ step, start }) => step >= first && about(step, wordAt(words[step]!, start)),
+        );
   const degree = signs('degree-word').find(({ said }) => isDegree(words[said.step]!, said));
   return {
     raw,
@@ -124,7 +126,10 @@ function palenessIn(words: readonly Words[]): Place[] {
       // "Pink salt", "blood orange".
       if (means === null && (foodAt(step.keys, at) ?? foodAt(step.keys, at + 1)) !== null) return [];
       const { from, to } = sentenceAt(step, at);
-      const around = { from: Math.max(from, at - WORDS_AROUND_COLOR), to: Math.min(to, at + WORDS_AROUND_COLOR) };
+      const around = {
+        from: Math.max(from, at - WORDS_AROUND_COLOR),
+        to: Math.min(to, at + WORDS_AROUND_COLOR),
+      };
       const [beside] = saidIn(step, around, means === 'juice' ? 'clear-word' : 'gone-word');
       if (beside === undefined) return [];
       const start = Math.min(at, beside.at);

@@ -176,7 +176,9 @@ const REACH_OF_GIVING = 7;
 function underWater({ keys }: Words, { from, to }: Stretch): number[] {
   const found: number[] = [];
   for (let at = from; at < to; at++) {
-    const isThere = keys.slice(at + 1, Math.min(to, at + 1 + REACH_OF_WATER)).some((key) => isWord(key, 'water-source'));
+    const isThere = keys
+      .slice(at + 1, Math.min(to, at + 1 + REACH_OF_WATER))
+      .some((key) => isWord(key, 'water-source'));
     if (keys[at] === 'under' && isThere) found.push(at);
   }
   return found;

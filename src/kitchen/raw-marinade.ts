@@ -40,7 +40,8 @@ export function marinadesReused(
       if (state.held === null) {
         const isMarinated = said.length > 0 || sentenceMarinates(step, sentence);
         // "Set aside a third", before any raw food is in it.
-        if (keepsApart(step, sentence) && (said.length > 0 || keepsShare(step, sentence, there))) state.safe = true;
+        if (keepsApart(step, sentence) && (said.length > 0 || keepsShare(step, sentence, there)))
+          state.safe = true;
         const before = course ?? heldBefore(words, mentions, courses, index, sentence) ?? null;
         if (isMarinated && !isOnlyMade(step, sentence, course)) state.held = before;
         // A marinade that is first named when the food is cooked held it all the same.

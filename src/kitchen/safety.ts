@@ -78,7 +78,9 @@ function namesWhole(food: ListedFood): boolean {
   const names = [food.row!.name, ...food.row!.also].flatMap((name) =>
     name.split(/[\s-]+/).map((word) => singular(fold(word))),
   );
-  const joined = [food.row!.name, ...food.row!.also].map((name) => singular(fold(name.replace(/[\s-]+/g, ''))));
+  const joined = [food.row!.name, ...food.row!.also].map((name) =>
+    singular(fold(name.replace(/[\s-]+/g, ''))),
+  );
   const telling = words.filter(
     (word) => !isWord(word, 'vague') && !isWord(word, 'small-piece') && !isWord(word, 'cut-name'),
   );

@@ -41,8 +41,7 @@ export function rawEggs(dish: Dish): Listing | null {
 
 function isServedRaw(dish: Dish, listing: Listing): boolean {
   const from = sentencesFrom(dish, listing);
-  if (from.length === 0 || from.some((sentence) => cooks(sentence) || isOverHeat(sentence)))
-    return false;
+  if (from.length === 0 || from.some((sentence) => cooks(sentence) || isOverHeat(sentence))) return false;
   if (isByCustom(dish, from[0]!)) return true;
   // Where nothing at all is cooked, the eggs are not; else only a dish known for its raw eggs is asked about.
   const method = methodSentences(dish);

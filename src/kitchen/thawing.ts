@@ -72,7 +72,10 @@ function placeOf(sentence: Sentence, thaw: HazardWord): HazardWord | null {
 /** A cold place or water; "outside the refrigerator" is none. */
 export function isCold(sentence: Sentence, { is, start }: HazardWord): boolean {
   // "Out of the fridge" is a warm place.
-  return is === 'cold' && !sentence.hazards.some((word) => word.is === 'room' && word.start <= start && word.end > start);
+  return (
+    is === 'cold' &&
+    !sentence.hazards.some((word) => word.is === 'room' && word.start <= start && word.end > start)
+  );
 }
 
 /** "In the sink under cold running water": a cold place that is said of the same place, before anything joins on. */

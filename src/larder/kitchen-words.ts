@@ -202,6 +202,7 @@ export type SafetyWordClass =
   | 'water-source'
   | 'rinse-giving'
   | 'share-word'
+  | 'closed-cooker'
   | 'another-stage'
   | 'how-far'
   | 'outcome'
