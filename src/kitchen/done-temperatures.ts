@@ -177,7 +177,7 @@ function isHeated({ verb }: Mention): boolean {
 }
 
 /** The lowest that the text allows, in degrees Fahrenheit; null for a gas mark, which is always an oven's. */
-function inFahrenheit(temperature: Temperature): Fraction | null {
+export function inFahrenheit(temperature: Temperature): Fraction | null {
   const { low, high } = temperature.amount;
   const least = low.lte(high) ? low : high;
   if (temperature.scale === 'gas') return null;
@@ -204,7 +204,7 @@ function isFoodsOwn(words: Words, item: number, other: number, chained: number):
     // The word nearest to the number tells: "heat the oil and fry until 160°F" is the food's, "until the oil is at 350°F" is not.
     if (phraseAt(words.keys, at, 'holding') !== null || heatsLiquid(words, at)) return false;
     if (phraseAt(words.keys, at, 'inside') !== null) said = 'food';
-    if (said === null && isWord(words.keys[at], 'reaching')) said = 'food';
+    if (said === null && phraseAt(words.keys, at, 'reaching') !== null) said = 'food';
     // "Grill to 160°F" names no grill.
     const isOrder = (): boolean => verbAt(words, at) !== null && words.keys[at] !== 'heat';
     if (said === null && isWord(words.keys[at], 'outside') && !isOrder()) said = 'other';
@@ -217,7 +217,21 @@ function isFoodsOwn(words: Words, item: number, other: number, chained: number):
     const key = words.keys[at];
     if (key === 'internal' || key === 'internally' || key === 'thermometer' || key === 'inside') return true;
   }
-  return said === 'food' || isTakenAt(words, after) || (said === null && isCookedTo(words, after));
+  return (
+    said === 'food' ||
+    isInMiddle(words, after) ||
+    isTakenAt(words, after) ||
+    (said === null && isCookedTo(words, after))
+  );
+}
+
+/** "155° in the middle", "165°F in the thickest part": behind the figure, and not "in the middle of the oven". */
+function isInMiddle(words: Words, after: number): boolean {
+  const { keys } = words;
+  if (!isWord(keys[after], 'beside-place') || words.before[after] !== '') return false;
+  const behind = keys.slice(after + 1, after + 1 + WORDS_TO_NAME);
+  const isOven = keys.slice(after, after + WORDS_AFTER).some((key) => isWord(key, 'outside'));
+  return !isOven && behind.some((key) => isWord(key, 'inmost'));
 }
 
 /** How many words before "at 135°F" may take the food from the heat. */

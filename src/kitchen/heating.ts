@@ -48,7 +48,7 @@ const STAGES_BETWEEN = 3;
 /** "Bake for 20 minutes. Uncover and bake until golden", "bake for another 50 minutes": stages of one bake, of which the last is to say when it is done. */
 function isFirstStage(heating: Heating, next: Heating | undefined, words: readonly Words[]): boolean {
   const steps = (next?.step ?? heating.step + 1) - heating.step;
-  if (next !== undefined && next.cued && does(heating.technique, 'oven') && steps <= 1) return true;
+  if (next?.cued && does(heating.technique, 'oven') && steps <= 1) return true;
   if (next !== undefined && steps <= FURTHEST_STAGE) {
     const { keys, opening } = words[next.step]!;
     const at = wordAt(words[next.step]!, next.start);

@@ -32,7 +32,7 @@ const CULTURES = hazardFoods('curdles');
 export function warmHolds(dish: Dish): Hold[] {
   const story = storyOf(dish);
   return allSentences(dish).flatMap((sentence) => {
-    const hold = roomHold(story, sentence) ?? lukewarmHold(sentence) ?? stuffedAhead(dish, sentence);
+    const hold = roomHold(story, sentence) ?? lukewarmHold(story, sentence) ?? stuffedAhead(dish, sentence);
     return hold === null ? [] : [hold];
   });
 }
@@ -57,7 +57,7 @@ function storyOf(dish: Dish): Story {
   return {
     dish,
     cooked: once(() => methodSentences(dish).find(boils)),
-    fermented: once(() => methodSentences(dish).find((sentence) => tells(sentence, 'fermented'))),
+    fermented: once(() => methodSentences(dish).find((sentence) => tells(sentence, 'fermenting'))),
   };
 }
 
@@ -142,10 +142,17 @@ function spoilingFood(story: Story, sentence: Sentence): Named | null {
       isAnyOf(food, SPOILING) ||
       (isAnyOf(food, COOKED_STAPLES) && isCookedThere(story, sentence, start)),
   );
+  // Milk with a culture in it is on its way to yogurt or cheese.
+  const isCultured = foods.some(({ food }) => isAnyOf(food, CULTURES));
+  if (spoiling !== undefined && isCultured && !isRawAnimal(spoiling.food)) return null;
   if (spoiling !== undefined) return { food: spoiling.food.name, named: true };
   const dishWord = wordOf(sentence, 'cooked-dish');
   if (dishWord !== undefined)
     return { food: sentence.keys.slice(dishWord.start, dishWord.end).join(' '), named: true };
+  // "Let the salad stand", of a chicken salad.
+  const titled = dishInTitle(story.dish);
+  if (titled !== null && sentence.keys.includes(titled.food.split(' ').at(-1)!))
+    return { ...titled, named: true };
   // "Cover with the marinade and set aside" leaves what is covered.
   if (
     foods.some(
@@ -210,7 +217,7 @@ function stapleInHand({ dish, cooked, fermented }: Story, sentence: Sentence): F
 }
 
 /** "Hold the pork in a 120°F oven for 4 hours": a heat of the danger zone, for longer than the limit. */
-function lukewarmHold(sentence: Sentence): Hold | null {
+function lukewarmHold(story: Story, sentence: Sentence): Hold | null {
   if (!tells(sentence, 'leave') || tells(sentence, 'fermented', 'sous-vide', 'cold')) return null;
   // Milk that is kept warm with a culture is on its way to yogurt or cheese.
   if (foodsIn(sentence).some(({ food }) => isAnyOf(food, CULTURES))) return null;
@@ -219,13 +226,17 @@ function lukewarmHold(sentence: Sentence): Hold | null {
   const time = items.find((item): item is Duration => item.kind === 'duration' && isLong(item));
   const food = foodsIn(sentence).find(({ food }) => isRawAnimal(food) || isAnyOf(food, SPOILING));
   const dishWord = wordOf(sentence, 'cooked-dish');
-  if (heat === undefined || time === undefined || (food === undefined && dishWord === undefined)) return null;
+  if (heat === undefined || time === undefined) return null;
+  const named = food?.food.name ?? (dishWord === undefined ? undefined : sentence.keys[dishWord.start]);
+  const inHand =
+    foodsIn(sentence).length > 0 || sentence.step === null ? undefined : rawInHand(story, sentence);
+  if (named === undefined && inHand === undefined) return null;
   return {
     passage: sentence.passage,
     start: Math.min(heat.start, time.start),
     end: Math.max(heat.end, time.end),
-    food: food?.food.name ?? sentence.keys[dishWord!.start]!,
-    named: true,
+    food: named ?? inHand!.name,
+    named: named !== undefined,
   };
 }
 
@@ -306,7 +317,10 @@ function putAway(
     const hold = word ?? sentence.hazards.find(({ is, start }) => is === 'long' && start >= from);
     const waits =
       hold !== undefined &&
-      (timesIn(sentence).some(({ long }) => long) || tells(sentence, 'finish', 'keep', 'until-needed'));
+      (timesIn(sentence).some(({ long }) => long) ||
+        tells(sentence, 'finish', 'keep', 'until-needed') ||
+        tells(sentences[index]!, 'long') ||
+        (sentences[at + 1] !== undefined && tells(sentences[at + 1]!, 'finish')));
     const heat = heatVerbsIn(sentence).find(
       (verb) => verb.at >= from && !isWordOf(sentence, verb.at, 'brown', 'partly-cooked'),
     );

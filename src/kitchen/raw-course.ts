@@ -8,6 +8,7 @@ import { isWord, speaksOf } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
+import { inFahrenheit } from './done-temperatures.js';
 import {
   all,
   mentionsIn,
@@ -162,11 +163,49 @@ function saidCooked(words: readonly Words[], speech: Speech, own: readonly Menti
       if (match !== null && match.form !== 'base' && does(match.technique, 'heat')) return mention;
     }
   }
+  const given = own.find((mention) => isGivenTime(words, speech, mention));
+  if (given !== undefined) return given;
   // "Put the dish in the oven": the last mention before that.
   const first = own[0]?.step ?? words.length;
-  const place = speech('heat-place').find(({ step }) => step >= first);
-  return place === undefined ? null : (own.findLast((mention) => mention.step <= place.step) ?? null);
+  const place = speech('heat-place').find(({ step }) => step >= first)?.step ?? hotStep(words, first);
+  return place === undefined ? null : (own.findLast((mention) => mention.step <= place) ?? null);
 }
+
+/** "In they go at 200°C for 40 minutes": the first step from there on with an oven's heat and a time in one sentence. */
+function hotStep(words: readonly Words[], first: number): number | undefined {
+  const step = words.findIndex(
+    ({ items }, index) =>
+      index >= first &&
+      items.some((item, at) => {
+        const fahrenheit = item.kind === 'temperature' ? inFahrenheit(item) : null;
+        if (fahrenheit === null || fahrenheit.lt(LEAST_OVEN_FAHRENHEIT)) return false;
+        return items
+          .slice(Math.max(0, at - ITEMS_AROUND_HEAT), at + ITEMS_AROUND_HEAT)
+          .some(({ kind }) => kind === 'duration');
+      }),
+  );
+  return step < 0 ? undefined : step;
+}
+
+/** Ovens that cook are set no lower (common practice). */
+const LEAST_OVEN_FAHRENHEIT = new Fraction(250);
+/** How many words and figures may part an oven's heat from its time. */
+const ITEMS_AROUND_HEAT = 5;
+
+/** "Add the salmon and give it another 12 minutes": what goes on cooking goes on with it. */
+function isGivenTime(words: readonly Words[], speech: Speech, { step, start, verb }: Mention): boolean {
+  const match = verb === null ? null : techniqueOf(fold(verb));
+  if (match === null || !does(match.technique, 'add')) return false;
+  const here = words[step]!;
+  const { from, to } = sentenceOf(here, start);
+  return speech('giving-time').some((said) => {
+    const next = here.items[here.at[said.at + said.length]! - 1];
+    return said.step === step && said.at >= from && said.at < to + SENTENCE_AFTER && next !== null;
+  });
+}
+
+/** How many words of the sentence after may still give the time. */
+const SENTENCE_AFTER = 6;
 
 /** "Chicken Stock", "Beef Bone Broth": what is strained off is boiled for as long as it takes. */
 function namesStock(title: string): boolean {

@@ -54,10 +54,25 @@ export function rawHandlingOf(
 }
 
 function handsWashedIn(recipe: Recipe, words: readonly Words[]): number[] {
-  const steps = words.flatMap((step, index) => (saysIn(step, all(step), 'hands-washed') ? [index] : []));
+  const steps = words.flatMap((step, index) =>
+    saysIn(step, all(step), 'hands-washed') || washesHands(step) ? [index] : [],
+  );
   const around = [...recipe.headnote, ...recipe.notes, ...recipe.rest, ...recipe.equipment];
   return around.some((passage) => speaksOf(passage.text, 'hands-washed')) ? [BEFORE_METHOD, ...steps] : steps;
 }
+
+/** "Wash up to the elbows, hands and all", "give your hands a scrub": washing, and hands a few words from it. */
+function washesHands(words: Words): boolean {
+  return saidIn(words, all(words), 'scrubbing').some(({ at }) => {
+    const { from, to } = sentenceAt(words, at);
+    return words.keys
+      .slice(Math.max(from, at - REACH_OF_HANDS), Math.min(to, at + 1 + REACH_OF_HANDS))
+      .some((key) => key === 'hands' || key === 'hand');
+  });
+}
+
+/** How many words may part "wash" from "hands". */
+const REACH_OF_HANDS = 6;
 
 /** The first touch of each raw food in each step, before it is cooked. */
 function touchesOf(
@@ -224,7 +239,9 @@ function isRinsed(
   const isFood = (mention: Mention): boolean => mention.role !== 'aside' && !isAnyOf(mention.food, WATER);
   const verb = words.words[at]!;
   const { end } = words.words[sentence.to - 1]!;
-  const behind = mentionsWithin(mentions, step, verb.end, end).find(isFood);
+  // "Wash it with salted water" is not about the salt.
+  const isPronoun = isWord(words.keys[at + 1], 'pronoun');
+  const behind = isPronoun ? undefined : mentionsWithin(mentions, step, verb.end, end).find(isFood);
   const reach = behind === undefined ? sentence.to : wordAt(words, behind.start);
   for (let next = at + 1; next < reach; next++) {
     const isOther = isWord(words.keys[next], 'by-hand') || isThing(words, next);
@@ -291,10 +308,17 @@ interface WordPlace {
 function isWashed({ step, at, sentence }: WordPlace): boolean {
   for (let before = at - 1; before >= Math.max(sentence.from, at - REACH_OF_OBJECT); before--) {
     if (isWord(step.keys[before], 'preposition')) return false;
-    if (isWord(step.keys[before], 'washed')) return true;
+    if (isWord(step.keys[before], 'washed')) return !isWord(step.keys[before - 1], 'negation');
   }
   // "The plate, washed".
   return isWord(step.keys[at + 1], 'washed');
+}
+
+/** "Without washing the board". */
+function isUnwashed({ step, at, sentence }: WordPlace): boolean {
+  for (let before = at - 1; before > Math.max(sentence.from, at - REACH_OF_ARTICLE); before--)
+    if (isWord(step.keys[before], 'washed') && isWord(step.keys[before - 1], 'negation')) return true;
+  return false;
 }
 
 /** Whether a stretch names the food, or, of ground meat, what it has been made into. */
@@ -326,7 +350,8 @@ function isReused(place: WordPlace, before: RawCourse, course: RawCourse | null,
   const { step, at, sentence } = place;
   const said = step.keys.slice(Math.max(sentence.from, at - REACH_OF_ARTICLE), at);
   const isCooked = isCookedAt(before, place);
-  if (said.some((key) => isWord(key, 'same'))) return isCooked || (seen && course === null);
+  if (said.some((key) => isWord(key, 'same')) || isUnwashed(place))
+    return isCooked || (seen && course === null);
   if (!seen || !isCooked) return false;
   // "Pile them back on the platter" names no food.
   const isMeant = course === before || (course === null && namesByPronoun(step, sentence, at));
@@ -345,8 +370,9 @@ const REACH_OF_PRONOUN = 8;
 
 /** "Return the chicken to the plate": a verb that puts, and "to", "on" or "onto" right before the surface. */
 function putsOn(words: Words, sentence: Stretch, at: number): boolean {
-  const isThere = words.keys.slice(Math.max(sentence.from, at - REACH_OF_ARTICLE), at).some(isDirection);
-  if (!isThere) return false;
+  const said = words.keys.slice(Math.max(sentence.from, at - REACH_OF_ARTICLE), at);
+  // What goes back "into the dish" may be baked in it, unless it is to rest there.
+  if (!said.some(isDirection) || (said.includes('into') && !saysIn(words, sentence, 'resting'))) return false;
   for (let before = sentence.from; before < at; before++) {
     const verb = verbAt(words, before);
     if ((verb !== null && does(verb, 'add')) || words.keys[before] === 'back') return true;
@@ -355,5 +381,5 @@ function putsOn(words: Words, sentence: Stretch, at: number): boolean {
 }
 
 function isDirection(key: string): boolean {
-  return key === 'to' || key === 'on' || key === 'onto';
+  return key === 'to' || key === 'on' || key === 'onto' || key === 'into';
 }

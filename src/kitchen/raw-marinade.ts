@@ -97,6 +97,7 @@ function keepsApart(words: Words, { from, to }: Stretch): boolean {
     const verb = verbAt(words, at);
     if (verb?.name === 'reserve' || phraseAt(words.keys, at, 'reserve-word') !== null) return true;
     if (words.keys[at] === 'aside' || words.keys[at] === 'divide') return true;
+    if (phraseAt(words.keys, at, 'keeping-apart') !== null) return true;
   }
   return false;
 }

@@ -38,8 +38,9 @@ export function unsetFrying(dish: Dish): Heating | null {
 /** "Over medium to high heat", "on medium to high"; "from medium to high heat" is a change, and a mixer has speeds. */
 function isOfStove(sentence: Sentence, start: number, end: number): boolean {
   const before = sentence.keys[start - 1];
+  if (isWordOf(sentence, end, 'mixer-word') || before === 'from') return false;
   // "Medium-low to medium" is one step of the knob.
-  if (isWordOf(sentence, end, 'mixer-word') || before === 'from' || before === 'medium') return false;
+  if (before === 'medium' && sentence.keys[end - 1] === 'medium') return false;
   return tellsHeat(sentence, end) || isWordOf(sentence, start - 1, 'setting-word');
 }
 
