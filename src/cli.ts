@@ -18,6 +18,7 @@ import { mendManuscript } from './mending/mend.js';
 import { readBook, readManuscript } from './reading/read.js';
 import { newSince } from './reading/since.js';
 import type { Reading } from './reading/types.js';
+import { caution } from './reports/caution.js';
 import { heldBack } from './reports/closing.js';
 import { draftHouse } from './reports/draft-house.js';
 import { explainRule, listRules } from './reports/explain.js';
@@ -32,6 +33,7 @@ import { showText } from './reports/show-text.js';
 import { reportStylesheet } from './reports/stylesheet.js';
 import { stylesheetMarkdown } from './reports/stylesheet-markdown.js';
 import { oneLine } from './reports/text.js';
+import { hasTopic } from './reports/topics.js';
 import { countOf } from './reports/words.js';
 import { version } from './version.js';
 
@@ -205,7 +207,11 @@ async function read(paths: string[], options: ReadOptions): Promise<void> {
     if (options.out === undefined) process.stdout.write(text);
     else writeWhole(options.out, text, gathered.realPaths);
     // One line a mark has no line for what is left out.
-    if (options.as === 'plain') for (const sentence of heldBack(reading)) complain(sentence);
+    if (options.as === 'plain') {
+      for (const sentence of heldBack(reading)) complain(sentence);
+      // Nor for the caution, which every report of food safety carries once.
+      if (hasTopic(reading.marks, ran, 'safety')) complain(caution);
+    }
     return reading;
   };
   const gathered = open(paths);

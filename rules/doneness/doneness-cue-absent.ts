@@ -1,11 +1,13 @@
 /** Marks an order to cook that does not say how the food is when it is done. */
 import Fraction from 'fraction.js';
-import type { Heating } from '../../src/kitchen/types.js';
+import type { Dish, Heating, RawCourse } from '../../src/kitchen/types.js';
 import { does } from '../../src/larder/techniques.js';
 import type { RecipeRule, Weight } from '../rule.js';
 
 /** Up to a minute is a gesture ("stir for 30 seconds"), whose end needs no cue (common practice). */
 const BRIEF_SECONDS = new Fraction(60);
+/** Onions that fry, or a sauce that simmers, for so few minutes hang on no sign; raw meat and fish do (common practice). */
+const SHORT_SECONDS = { pan: new Fraction(180), pot: new Fraction(300) };
 
 export const donenessCueAbsent: RecipeRule = {
   scope: 'recipe',
@@ -43,10 +45,11 @@ export const donenessCueAbsent: RecipeRule = {
   ],
   *look(dish) {
     const seen = new Set<number>();
-    for (const heating of dish.heatings) {
-      if (heating.cued || heating.technique.ends || seen.has(heating.step)) continue;
+    for (const order of dish.heatings) {
+      if (order.cued || order.technique.ends || seen.has(order.step)) continue;
+      const heating = timed(dish.heatings, order);
       const duration = heating.durations[0];
-      if (duration?.seconds?.high.lte(BRIEF_SECONDS)) continue;
+      if (isSoonDone(dish, heating) || isMeasured(dish, heating)) continue;
       seen.add(heating.step);
       const passage = dish.recipe.steps[heating.step]!.passage;
       const extent = duration ?? heating;
@@ -64,7 +67,42 @@ export const donenessCueAbsent: RecipeRule = {
   },
 };
 
-/** In dry heat a minute too long shows; in a pot it matters less, and is advice. */
-function weigh(heating: Heating): Weight {
-  return does(heating.technique, 'dry-heat') || heating.durations.length === 0 ? 'query' : 'note';
+/** "Fry the chicken. You are going to fry it for 7 minutes": the order of the step that tells the time. */
+function timed(heatings: readonly Heating[], order: Heating): Heating {
+  if (order.durations.length > 0) return order;
+  const again = heatings.find(
+    ({ step, technique, durations }) =>
+      step === order.step && technique === order.technique && durations.length > 0,
+  );
+  return again ?? order;
+}
+
+/** In dry heat minutes too long show; in a pot they matter less, and are advice. */
+function weigh({ technique, durations }: Heating): Weight {
+  return does(technique, 'dry-heat') || durations.length === 0 ? 'query' : 'note';
+}
+
+function isSoonDone(dish: Dish, { technique, durations, ...heating }: Heating): boolean {
+  const seconds = durations[0]?.seconds?.high;
+  if (seconds === undefined) return false;
+  const cooksRaw = coursesOf(dish, heating).some(({ cookings }) => cookings.length === 1);
+  const short = does(technique, 'dry-heat') ? SHORT_SECONDS.pan : SHORT_SECONDS.pot;
+  return seconds.lte(cooksRaw ? BRIEF_SECONDS : short);
+}
+
+/** The raw foods that an order cooks. */
+function coursesOf(dish: Dish, { step, start }: Pick<Heating, 'step' | 'start'>): RawCourse[] {
+  return dish.courses.filter(
+    ({ raw, cookings }) =>
+      raw.safety !== 'egg' && cookings.some((cooking) => cooking.step === step && cooking.start === start),
+  );
+}
+
+/** "Smoke for 3 hours. … Take it off at 165°F": the temperature that a later step gives is the sign. */
+function isMeasured(dish: Dish, heating: Heating): boolean {
+  return coursesOf(dish, heating).some(({ raw }) =>
+    dish.doneTemperatures.some(
+      ({ step, foods }) => foods.includes(raw) && (step === null || step >= heating.step),
+    ),
+  );
 }

@@ -89,7 +89,8 @@ function isTold(dish: Dish, { raw, color, degree }: RawCourse): boolean {
     done.foods.some((food) => food.safety === raw.safety),
   );
   const byColor = color !== null && (raw.safety === 'poultry' || raw.safety === 'ground-meat');
-  return byTemperature || byColor || degree !== null;
+  const byDegree = degree !== null && degree.fahrenheit < safeTemperature(raw.safety).fahrenheit;
+  return byTemperature || byColor || byDegree;
 }
 
 function findingOf(dish: Dish, { raw, cookings, cooked }: RawCourse, weight: Weight): Finding {

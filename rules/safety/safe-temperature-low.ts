@@ -105,7 +105,10 @@ function lowTemperature(dish: Dish, done: DoneTemperature, raw: RawFood): Findin
     span: done.passage.span(done.temperature.start, done.temperature.end),
     weight: done.rising ? 'query' : weigh(raw),
     message: `The method cooks ${name} to ${text}; ${minimumIs(minimum(raw))}.`,
-    advice: `Raise it to ${asked(minimum(raw))}.`,
+    advice:
+      weigh(raw) === 'fault'
+        ? `Raise it to ${asked(minimum(raw))}.`
+        : `Raise it to ${asked(minimum(raw))}, or let it stand with a reason (stet).`,
   };
 }
 
@@ -126,7 +129,7 @@ function* lowDegree(dish: Dish, { raw, degree }: RawCourse): Generator<Finding> 
     span: passage.span(degree.start, degree.end),
     weight: weigh(raw),
     message: `"${word}" stands for about ${degree.fahrenheit}°F; ${minimumIs(chart)}.`,
-    advice: `Give ${asked(chart)} on a food thermometer, or let it stand with a reason.`,
+    advice: `Give ${asked(chart)} on a food thermometer, or let it stand with a reason (stet).`,
   };
 }
 

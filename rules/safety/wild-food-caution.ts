@@ -13,7 +13,7 @@ export const wildFoodCaution: RecipeRule = {
     'FDA, Bad Bug Book, 2nd ed., mushroom toxins',
     'CDC MMWR 33(13), 1984: poisoning from elderberry juice',
     'FDA Food Code 2022, 3-201.16: wild mushrooms identified by an expert',
-    'CDC MMWR 43(37), 1994: fiddleheads are boiled 10 minutes or steamed 20',
+    'CDC MMWR 43(37), 1994: fiddleheads are boiled 10 minutes (from memory)',
   ],
   beyond:
     'Mushrooms and greens of which the recipe does not say that they are gathered; seaweed, shellfish gathered at the shore, and game; whether a plant was named rightly.',

@@ -267,12 +267,23 @@ function joinTemperature(left: Temperature, how: Connector, right: Draft): Tempe
   const scale = left.scale ?? next.scale;
   const alike = left.scale === next.scale || next.scale === null || left.scale === null;
   if (alike && left.fan === next.fan) {
+    if (how === 'to' && isOvenThenFood(left, next)) return null;
     if (!ranging || !isSingle(left.amount) || !isSingle(next.amount)) return null;
     return { ...left, end: next.end, scale, amount: range(left.amount, next.amount) };
   }
   if (how === 'to') return null;
   return { ...left, end: next.end, equals: [...left.equals, plainTemperature(next), ...next.equals] };
 }
+
+/** "Roast at 400°F to 145°F": an oven's temperature, and what the food comes to, which cannot boil; no range. */
+function isOvenThenFood({ scale, amount }: Temperature, next: Temperature): boolean {
+  if (scale === null || scale === 'gas' || next.scale !== scale) return false;
+  const boiling = scale === 'celsius' ? BOILING_CELSIUS : BOILING_FAHRENHEIT;
+  return amount.low.gt(boiling) && next.amount.low.lt(boiling);
+}
+
+const BOILING_CELSIUS = 100;
+const BOILING_FAHRENHEIT = 212;
 
 function groupItems(left: Draft, items: readonly Quantity[], end: number): Quantity | null {
   const { item } = left;

@@ -89,13 +89,7 @@ function temperaturesIn(
     const previous = other;
     other = at;
     const fahrenheit = inFahrenheit(item);
-    if (
-      fahrenheit === null ||
-      fahrenheit.gt(HOTTEST_FOOD_FAHRENHEIT) ||
-      fahrenheit.lt(COOLEST_FOOD_FAHRENHEIT) ||
-      !isFoodsOwn(words, at, previous, chained)
-    )
-      return;
+    if (fahrenheit === null || !mayBeInside(fahrenheit) || !isFoodsOwn(words, at, previous, chained)) return;
     const after = wordAt(words, item.start);
     const sentence = sentenceAt(words, Math.max(0, after - 1));
     // In a note, only what is said of cooking counts: leftovers are warmed to a figure of their own.
@@ -183,7 +177,7 @@ function isHeated({ verb }: Mention): boolean {
 }
 
 /** The lowest that the text allows, in degrees Fahrenheit; null for a gas mark, which is always an oven's. */
-function inFahrenheit(temperature: Temperature): Fraction | null {
+export function inFahrenheit(temperature: Temperature): Fraction | null {
   const { low, high } = temperature.amount;
   const least = low.lte(high) ? low : high;
   if (temperature.scale === 'gas') return null;
@@ -210,8 +204,10 @@ function isFoodsOwn(words: Words, item: number, other: number, chained: number):
     // The word nearest to the number tells: "heat the oil and fry until 160°F" is the food's, "until the oil is at 350°F" is not.
     if (phraseAt(words.keys, at, 'holding') !== null || heatsLiquid(words, at)) return false;
     if (phraseAt(words.keys, at, 'inside') !== null) said = 'food';
-    if (said === null && isWord(words.keys[at], 'reaching')) said = 'food';
-    if (said === null && isWord(words.keys[at], 'outside')) said = 'other';
+    if (said === null && phraseAt(words.keys, at, 'reaching') !== null) said = 'food';
+    // "Grill to 160°F" names no grill.
+    const isOrder = (): boolean => verbAt(words, at) !== null && words.keys[at] !== 'heat';
+    if (said === null && isWord(words.keys[at], 'outside') && !isOrder()) said = 'other';
   }
   for (
     let at = after;
@@ -221,7 +217,47 @@ function isFoodsOwn(words: Words, item: number, other: number, chained: number):
     const key = words.keys[at];
     if (key === 'internal' || key === 'internally' || key === 'thermometer' || key === 'inside') return true;
   }
-  return said === 'food' || (said === null && isCookedTo(words, after));
+  return (
+    said === 'food' ||
+    isInMiddle(words, after) ||
+    isTakenAt(words, after) ||
+    (said === null && isCookedTo(words, after))
+  );
+}
+
+/** "155° in the middle", "165°F in the thickest part": behind the figure, and not "in the middle of the oven". */
+function isInMiddle(words: Words, after: number): boolean {
+  const { keys } = words;
+  if (!isWord(keys[after], 'beside-place') || words.before[after] !== '') return false;
+  const behind = keys.slice(after + 1, after + 1 + WORDS_TO_NAME);
+  const isOven = keys.slice(after, after + WORDS_AFTER).some((key) => isWord(key, 'outside'));
+  return !isOven && behind.some((key) => isWord(key, 'inmost'));
+}
+
+/** How many words before "at 135°F" may take the food from the heat. */
+const WORDS_SINCE_TAKEN = 6;
+
+/** "Pull them at 135°F", "take it out of the oven at 155°F": what is taken out has that heat, and not the oven. */
+function isTakenAt(words: Words, after: number): boolean {
+  if (words.keys[after - 1] !== 'at') return false;
+  for (let at = after - 2; at >= Math.max(words.opening[after - 1]!, after - WORDS_SINCE_TAKEN); at--) {
+    if (isWord(words.keys[at], 'taken-out')) return true;
+    const verb = verbAt(words, at);
+    if (verb !== null && does(verb, 'heat')) return false;
+  }
+  return false;
+}
+
+/** Whether an order cooks something to this temperature: "grill to 145°F", not "the oven to 400°F". */
+export function cooksTo(words: Words, temperature: Temperature): boolean {
+  const fahrenheit = inFahrenheit(temperature);
+  return (
+    fahrenheit !== null && mayBeInside(fahrenheit) && isCookedTo(words, wordAt(words, temperature.start))
+  );
+}
+
+function mayBeInside(fahrenheit: Fraction): boolean {
+  return fahrenheit.lte(HOTTEST_FOOD_FAHRENHEIT) && fahrenheit.gte(COOLEST_FOOD_FAHRENHEIT);
 }
 
 /** "Flip and cook to 130°F": an order to cook, and "to" right before the figure. */

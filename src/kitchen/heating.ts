@@ -1,11 +1,14 @@
 /** Finds where the method cooks something, how long, and whether it says how the food is when it is done. */
 
+import Fraction from 'fraction.js';
 import type { Duration, Item } from '../grammar/types.js';
+import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
-import { does } from '../larder/techniques.js';
+import { does, techniqueOf } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
 import { clauseOf } from './context.js';
-import { lastMentionBefore, mentionsWithin } from './stretches.js';
+import { cooksTo } from './done-temperatures.js';
+import { all, lastMentionBefore, mentionsWithin, saysIn, wordAt } from './stretches.js';
 import type { Heating, Mention, ReadStep } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -18,16 +21,61 @@ export function heatingsOf(
   const found = steps.flatMap((step, index) =>
     heatingsIn(step, words[index]!, words[index + 1] ?? null, mentions),
   );
-  return found.map((heating, index) =>
-    isFirstStage(heating, found[index + 1]) ? { ...heating, cued: true } : heating,
-  );
+  return found.map((heating, index) => {
+    const next = found
+      .slice(index + 1, index + 1 + STAGES_BETWEEN)
+      .find(({ technique }) => technique === heating.technique);
+    return isFirstStage(heating, next, words) ||
+      isToldLater(heating, found, index) ||
+      isClosed(heating, words)
+      ? { ...heating, cued: true }
+      : heating;
+  });
 }
 
-/** "Bake for 20 minutes. Uncover and bake until golden": two stages of one bake, of which the last says when it is done. */
-function isFirstStage(heating: Heating, next: Heating | undefined): boolean {
-  if (next === undefined || next.technique !== heating.technique || next.step - heating.step > 1)
-    return false;
-  return next.cued && does(heating.technique, 'oven');
+/** A slow cooker or a pressure cooker goes by its time: nobody can look in. */
+function isClosed({ durations, step }: Heating, words: readonly Words[]): boolean {
+  const isLong = durations.some(({ seconds }) => seconds === null || seconds.high.gte(LONG_IN_COOKER));
+  return isLong && words.slice(0, step + 1).some((each) => saysIn(each, all(each), 'closed-cooker'));
+}
+
+/** What a slow cooker or a pressure cooker cooks takes no less (common practice). */
+const LONG_IN_COOKER = new Fraction(300);
+
+/** How many orders to cook ("reduce the heat") may part two stages of a bake. */
+const STAGES_BETWEEN = 3;
+
+/** "Bake for 20 minutes. Uncover and bake until golden", "bake for another 50 minutes": stages of one bake, of which the last is to say when it is done. */
+function isFirstStage(heating: Heating, next: Heating | undefined, words: readonly Words[]): boolean {
+  const steps = (next?.step ?? heating.step + 1) - heating.step;
+  if (next?.cued && does(heating.technique, 'oven') && steps <= 1) return true;
+  if (next !== undefined && steps <= FURTHEST_STAGE) {
+    const { keys, opening } = words[next.step]!;
+    const at = wordAt(words[next.step]!, next.start);
+    if (keys.slice(opening[at], at + FURTHEST_OBJECT).some((key) => isWord(key, 'another-stage')))
+      return true;
+  }
+  // "Drop the temperature to 150°C": the oven goes on. "Put it back for another 10 minutes" too.
+  const after = words[heating.step + 1];
+  if (!does(heating.technique, 'oven') || after === undefined) return false;
+  const isTurned =
+    isWord(after.keys[0], 'stove-turning') && after.items.some(({ kind }) => kind === 'temperature');
+  const isPutBack = after.keys.includes('oven') && after.keys.some((key) => isWord(key, 'another-stage'));
+  return isTurned || (isPutBack && after.items.some(({ kind }) => kind === 'duration'));
+}
+
+/** How many steps on the next stage may be: "bake for 20 minutes", "turn the heat down", "bake for another 50 minutes". */
+const FURTHEST_STAGE = 2;
+
+/** "Sauté the crumbs over low heat. Add oil. Cook until opaque": a step says once, at its end, when what it cooks is done. */
+function isToldLater(heating: Heating, found: readonly Heating[], index: number): boolean {
+  if (heating.durations.length > 0) return false;
+  for (let at = index + 1; found[at]?.step === heating.step; at++) {
+    const { technique, cued, objects } = found[at]!;
+    if (cued && objects.length === 0 && (technique === heating.technique || technique.name === 'cook'))
+      return true;
+  }
+  return false;
 }
 
 function heatingsIn(
@@ -45,18 +93,36 @@ function heatingsIn(
       continue;
     const durations = durationsIn(words, at);
     if (isNoOrder(words, at, durations)) continue;
+    const objects = objectsOf(words, at, step.step.index, mentions);
     found.push({
       step: step.step.index,
       technique,
       start: words.words[at]!.start,
       end: words.words[at]!.end,
-      durations,
-      cued: isCued(words, at, next, durations.length > 0),
+      durations: durations.length > 0 ? durations : takenTime(words, at),
+      cued:
+        isCued(words, at, next, durations.length > 0) ||
+        isWord(words.keys[at - 1], 'how-far') ||
+        (technique.name === 'toast' && objects.some(({ food }) => isAnyOf(food, BREAD))),
       listings,
-      objects: objectsOf(words, at, step.step.index, mentions),
+      objects,
     });
   }
   return found;
+}
+
+/** Bread that is toasted tells by itself when it is done. */
+const BREAD = ['bread', 'muffin'].flatMap(foodsNamed);
+
+/** "Cook in the oven. It should take about 45 minutes": the time that the next sentence tells. */
+function takenTime(words: Words, at: number): Duration[] {
+  let next = at;
+  while (next < words.keys.length && next < at + FURTHEST_CUE && words.sentence[next] === words.sentence[at])
+    next++;
+  const first = words.keys[next];
+  if (first !== 'it' && first !== 'this' && first !== 'they') return [];
+  const takes = words.keys.slice(next + 1, next + 4).some((key) => key === 'take' || key === 'takes');
+  return takes ? durationsIn(words, next).slice(0, 1) : [];
 }
 
 /** "Liquid smoke", "the stew meat": a word of a food's name, behind its first. */
@@ -92,6 +158,9 @@ function isNoOrder(words: Words, at: number, durations: readonly Duration[]): bo
   if (previous === 'keep' || previous === 'continue') return false;
   if ((previous === 'begin' || previous === 'start') && durations.length > 0) return false;
   if (words.keys[at]!.endsWith('ing') && (words.before[at] === '' || previous === 'for')) return true;
+  if (isForbidden(words, at) || tellsOutcome(words, at)) return true;
+  // "For leftovers, boil it with rice": another meal.
+  if (saysIn(words, { from: words.opening[at]!, to: at }, 'reheated')) return true;
   // "Let it simmer" is an order; "it simmers" and "don't let it boil" are none.
   const isLet = words.keys[at - 2] === 'let' && phraseAt(words.keys, at - 3, 'negation') === null;
   if (previous !== undefined && isWord(previous, 'subject') && !isLet) return true;
@@ -105,11 +174,43 @@ function isNoOrder(words: Words, at: number, durations: readonly Duration[]): bo
   // "Ignite the charcoal grill", "smoke comes off the oil": the verb's form is a thing.
   const isThing =
     words.before[at] === '' &&
-    words.before[at - 1] === '' &&
     vesselAt(words.keys, at) !== null &&
-    isWord(words.keys[at - 2], 'before-noun');
+    (isWord(words.keys[at - 2], 'before-noun') ||
+      techniqueOf(words.keys[at - 1] ?? '')?.form === 'past' ||
+      isOtherPlace(words, at));
   if (isThing || isWord(words.keys[at + 1], 'bringing')) return true;
   return durations.length === 0 && boilsWater(words, at);
+}
+
+/** "Don't boil", "never let it boil", "not to boil". */
+function isForbidden(words: Words, at: number): boolean {
+  const start = Math.max(clauseStart(words, at), at - FURTHEST_NOT);
+  for (let before = at - 1; before >= start; before--) {
+    if (phraseAt(words.keys, before, 'negation') !== null) return true;
+    if (verbAt(words, before) !== null) return false;
+  }
+  return false;
+}
+
+/** How many words before a verb may forbid it. */
+const FURTHEST_NOT = 3;
+
+/** "Expect it to bubble and steam", "allowing it to cook in its own juice": what happens, and no order. */
+function tellsOutcome(words: Words, at: number): boolean {
+  const before = words.keys.slice(Math.max(words.opening[at]!, at - FURTHEST_OUTCOME), at);
+  const said = before.findIndex((key) => isWord(key, 'outcome'));
+  return said >= 0 && before.indexOf('to', said) >= 0;
+}
+
+/** How many words after "allowing" may tell what it allows. */
+const FURTHEST_OUTCOME = 7;
+
+/** "In a bath or microwave": a second place behind "in". */
+function isOtherPlace(words: Words, at: number): boolean {
+  if (words.keys[at - 1] !== 'or') return false;
+  return words.keys
+    .slice(Math.max(words.opening[at]!, at - FURTHEST_NOT - 1), at)
+    .some((key) => key === 'in' || key === 'on');
 }
 
 /** "Boil a large pot of salted water": water behind the verb before any other verb. */
@@ -155,8 +256,16 @@ function isCued(words: Words, at: number, next: Words | null, timed: boolean): b
     to--;
   return (
     saysWhenDone(words, from, to, at, timed) ||
+    opensWithWhen(words, to) ||
     (to === words.keys.length && next !== null && opensWithCue(next))
   );
+}
+
+/** "Fry them in butter. When browned, cover them and fry on": the next order's own sentence opens by telling when this one is done. */
+function opensWithWhen(words: Words, at: number): boolean {
+  if (at >= words.keys.length || words.opening[at] !== at) return false;
+  const phrase = phraseAt(words.keys, at, 'until');
+  return phrase !== null && words.before[at + phrase.length] === '';
 }
 
 /** Whether words `from` to `to` hold a cue, a clause that opens with "until", or a hint that the package tells. */
@@ -170,9 +279,12 @@ function saysWhenDone(words: Words, from: number, to: number, verb: number, time
     )
       return true;
   }
+  const temperatures = words.items
+    .slice(words.at[from], (words.at[to] ?? words.items.length) + 1)
+    .filter((item) => item.kind === 'temperature');
   return (
-    words.items.slice(words.at[from], words.at[to - 1]).some((item) => item.kind === 'temperature') &&
-    words.keys.slice(from, to).some((key) => isWord(key, 'inside'))
+    (temperatures.length > 0 && words.keys.slice(from, to).some((key) => isWord(key, 'inside'))) ||
+    temperatures.some((temperature) => cooksTo(words, temperature))
   );
 }
 
@@ -206,7 +318,17 @@ function lastsAsLong(words: Words, at: number, verb: number): boolean {
 /** "Once the onions are soft, …", "When golden, …": the step's first words tell when the one before is done. */
 function opensWithCue(words: Words): boolean {
   const first = words.keys[0];
-  return first === 'after' || phraseAt(words.keys, 0, 'until') !== null || testsDoneness(words);
+  return (
+    first === 'after' || phraseAt(words.keys, 0, 'until') !== null || testsDoneness(words) || tests(words)
+  );
+}
+
+/** "It is done when a knife comes out clean", "test that the chicken is tender": the step's first sentence looks whether it is done. */
+function tests(words: Words): boolean {
+  let to = 0;
+  while (to < words.keys.length && to < FURTHEST_CUE && words.sentence[to] === words.sentence[0]) to++;
+  const looks = words.keys.slice(0, to).some((key) => isWord(key, 'testing'));
+  return looks && (saysIn(words, { from: 0, to }, 'cue') || saysIn(words, { from: 1, to }, 'until'));
 }
 
 /** "Check that the center reads 165°F": a step that only looks whether the food is done. */

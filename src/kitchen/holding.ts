@@ -3,7 +3,8 @@ import { toFahrenheit } from '../arithmetic/temperatures.js';
 import type { Duration, Item } from '../grammar/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { limitFahrenheit, limitSeconds } from '../larder/hazard-limits.js';
-import { type HazardWord, hazardFoods, tellsOf } from '../larder/hazard-words.js';
+import { type HazardWord, hazardFoods, hazardWordsIn, tellsOf } from '../larder/hazard-words.js';
+import { fold } from '../larder/names.js';
 import type { Food } from '../larder/types.js';
 import { isRawAnimal, listingsOf, rawAnimalsOf } from './bought.js';
 import {
@@ -25,12 +26,13 @@ import type { Dish } from './types.js';
 
 const COOKED_STAPLES = ['rice', 'pasta', 'bean', 'potato', 'lentil'].flatMap(foodsNamed);
 const SPOILING = hazardFoods('spoiling');
+const CULTURES = hazardFoods('curdles');
 
 /** Where food that spoils is left at room temperature, or lukewarm, for longer than the limit; or a bird is stuffed ahead. */
 export function warmHolds(dish: Dish): Hold[] {
   const story = storyOf(dish);
   return allSentences(dish).flatMap((sentence) => {
-    const hold = roomHold(story, sentence) ?? lukewarmHold(sentence) ?? stuffedAhead(dish, sentence);
+    const hold = roomHold(story, sentence) ?? lukewarmHold(story, sentence) ?? stuffedAhead(dish, sentence);
     return hold === null ? [] : [hold];
   });
 }
@@ -55,14 +57,14 @@ function storyOf(dish: Dish): Story {
   return {
     dish,
     cooked: once(() => methodSentences(dish).find(boils)),
-    fermented: once(() => methodSentences(dish).find((sentence) => tells(sentence, 'fermented'))),
+    fermented: once(() => methodSentences(dish).find((sentence) => tells(sentence, 'fermenting'))),
   };
 }
 
 function roomHold(story: Story, sentence: Sentence): Hold | null {
   if (!tells(sentence, 'leave') || tells(sentence, 'fermented', 'sous-vide')) return null;
   if (thawingWord(sentence) !== undefined) return null;
-  const place = wordOf(sentence, 'room') ?? leftOut(sentence);
+  const place = wordOf(sentence, 'room') ?? leftOut(sentence) ?? wordOf(sentence, 'uncooled') ?? null;
   if (place === null || isWarned(sentence, place.end)) return null;
   const end = beforeCold(sentence);
   if (place.start >= end) return null;
@@ -140,10 +142,17 @@ function spoilingFood(story: Story, sentence: Sentence): Named | null {
       isAnyOf(food, SPOILING) ||
       (isAnyOf(food, COOKED_STAPLES) && isCookedThere(story, sentence, start)),
   );
+  // Milk with a culture in it is on its way to yogurt or cheese.
+  const isCultured = foods.some(({ food }) => isAnyOf(food, CULTURES));
+  if (spoiling !== undefined && isCultured && !isRawAnimal(spoiling.food)) return null;
   if (spoiling !== undefined) return { food: spoiling.food.name, named: true };
   const dishWord = wordOf(sentence, 'cooked-dish');
   if (dishWord !== undefined)
     return { food: sentence.keys.slice(dishWord.start, dishWord.end).join(' '), named: true };
+  // "Let the salad stand", of a chicken salad.
+  const titled = dishInTitle(story.dish);
+  if (titled !== null && sentence.keys.includes(titled.food.split(' ').at(-1)!))
+    return { ...titled, named: true };
   // "Cover with the marinade and set aside" leaves what is covered.
   if (
     foods.some(
@@ -151,9 +160,16 @@ function spoilingFood(story: Story, sentence: Sentence): Named | null {
     )
   )
     return null;
-  const inHand =
-    sentence.step === null ? undefined : (rawInHand(story, sentence) ?? stapleInHand(story, sentence));
+  if (sentence.step === null) return dishInTitle(story.dish);
+  const inHand = rawInHand(story, sentence) ?? stapleInHand(story, sentence);
   return inHand === undefined ? null : { food: inHand.name, named: false };
+}
+
+/** "It will be fine in the basket all day", said of the dish that the title names. */
+function dishInTitle({ recipe }: Dish): Named | null {
+  const keys = (recipe.title?.text ?? '').split(/[^\p{L}\p{N}'’]+/u).map(fold);
+  const word = hazardWordsIn(keys).find(({ is }) => is === 'cooked-dish');
+  return word === undefined ? null : { food: keys.slice(word.start, word.end).join(' '), named: false };
 }
 
 /** Whether a staple is cooked where it is named: "cooked rice", "leftover rice", or rice after something was cooked. */
@@ -164,7 +180,11 @@ function isCookedThere(story: Story, sentence: Sentence, at: number): boolean {
   if (listingsOf(story.dish, COOKED_STAPLES).some(({ passage }) => tellsOf(passage.text, 'cooked')))
     return true;
   const cooked = sentence.step === null ? undefined : story.cooked();
-  return cooked !== undefined && isBefore(cooked, sentence);
+  if (cooked === undefined) return false;
+  // "Boil the rice, drain it, and leave it out".
+  const leaves = wordOf(sentence, 'leave')?.start ?? 0;
+  const cooksHere = cooked === sentence && heatVerbsIn(sentence).some((verb) => verb.at < leaves);
+  return cooksHere || isBefore(cooked, sentence);
 }
 
 function boils(sentence: Sentence): boolean {
@@ -197,20 +217,26 @@ function stapleInHand({ dish, cooked, fermented }: Story, sentence: Sentence): F
 }
 
 /** "Hold the pork in a 120°F oven for 4 hours": a heat of the danger zone, for longer than the limit. */
-function lukewarmHold(sentence: Sentence): Hold | null {
+function lukewarmHold(story: Story, sentence: Sentence): Hold | null {
   if (!tells(sentence, 'leave') || tells(sentence, 'fermented', 'sous-vide', 'cold')) return null;
+  // Milk that is kept warm with a culture is on its way to yogurt or cheese.
+  if (foodsIn(sentence).some(({ food }) => isAnyOf(food, CULTURES))) return null;
   const items = itemsIn(sentence);
   const heat = items.find(isDangerHeat);
   const time = items.find((item): item is Duration => item.kind === 'duration' && isLong(item));
   const food = foodsIn(sentence).find(({ food }) => isRawAnimal(food) || isAnyOf(food, SPOILING));
   const dishWord = wordOf(sentence, 'cooked-dish');
-  if (heat === undefined || time === undefined || (food === undefined && dishWord === undefined)) return null;
+  if (heat === undefined || time === undefined) return null;
+  const named = food?.food.name ?? (dishWord === undefined ? undefined : sentence.keys[dishWord.start]);
+  const inHand =
+    foodsIn(sentence).length > 0 || sentence.step === null ? undefined : rawInHand(story, sentence);
+  if (named === undefined && inHand === undefined) return null;
   return {
     passage: sentence.passage,
     start: Math.min(heat.start, time.start),
     end: Math.max(heat.end, time.end),
-    food: food?.food.name ?? sentence.keys[dishWord!.start]!,
-    named: true,
+    food: named ?? inHand!.name,
+    named: named !== undefined,
   };
 }
 
@@ -269,10 +295,10 @@ export function partlyCookedHolds(dish: Dish): Hold[] {
   return found;
 }
 
-/** Whether the sentence may be about the meat: it names some, or no food at all. */
+/** Whether the sentence may be about the meat: it names some, or no food of its own ("the fillet", "the joint"). */
 function isOfMeat(sentence: Sentence): boolean {
   const foods = foodsIn(sentence);
-  return foods.length === 0 || foods.some(({ food }) => isRawAnimal(food));
+  return foods.every(({ food }) => food.generic) || foods.some(({ food }) => isRawAnimal(food));
 }
 
 /** How many sentences on the meat may still be put away. */
@@ -290,7 +316,11 @@ function putAway(
     const word = sentence.hazards.find(({ is, start }) => is === 'cold' && start >= from);
     const hold = word ?? sentence.hazards.find(({ is, start }) => is === 'long' && start >= from);
     const waits =
-      hold !== undefined && (timesIn(sentence).some(({ long }) => long) || tells(sentence, 'finish', 'keep'));
+      hold !== undefined &&
+      (timesIn(sentence).some(({ long }) => long) ||
+        tells(sentence, 'finish', 'keep', 'until-needed') ||
+        tells(sentences[index]!, 'long') ||
+        (sentences[at + 1] !== undefined && tells(sentences[at + 1]!, 'finish')));
     const heat = heatVerbsIn(sentence).find(
       (verb) => verb.at >= from && !isWordOf(sentence, verb.at, 'brown', 'partly-cooked'),
     );

@@ -54,8 +54,12 @@ export function keptInOil(dish: Dish): OilKept | null {
   }
   for (const sentence of keeps) {
     const duration = durationsIn(sentence).find(isTooLong);
-    if (duration !== undefined && !isWarned(sentence, sentence.keys.length))
+    if (isWarned(sentence, sentence.keys.length)) continue;
+    if (duration !== undefined)
       return { passage: sentence.passage, start: duration.start, end: duration.end, food, why: 'too-long' };
+    const weeks = wordOf(sentence, 'weeks');
+    if (weeks !== undefined)
+      return { ...placeOfWords(sentence, weeks.start, weeks.end, food), why: 'too-long' };
   }
   const kept = keeps[0];
   return kept === undefined || anyTells(keeps, 'cold', 'freezer') || anyTells(sentences, 'at-once')
@@ -138,9 +142,11 @@ export function canningOf(dish: Dish): Canning | null {
     const open = wordOf(sentence, 'canning-open') ?? (tells(sentence, 'closes') ? oven : undefined);
     if (open !== undefined && !isWarned(sentence, open.start)) return made(sentence, 'open', open);
   }
-  for (const sentence of method) {
+  const closedAt = method.findIndex((sentence) => tells(sentence, 'closes'));
+  for (const [index, sentence] of method.entries()) {
     const boiled = tells(sentence, 'boil') ? wordOf(sentence, 'full-jar') : undefined;
-    const word = wordOf(sentence, 'canning') ?? boiled ?? processed(sentence);
+    const bathed = closedAt >= 0 && index >= closedAt ? boiledAgain(sentence) : undefined;
+    const word = wordOf(sentence, 'canning') ?? boiled ?? processed(sentence) ?? bathed;
     // Headspace is left in a box for the freezer too.
     if (word !== undefined && !isVessel(sentence, word) && !tells(sentence, 'freezer'))
       return made(sentence, 'process', word);
@@ -168,6 +174,15 @@ function processed(sentence: Sentence): HazardWord | undefined {
     ({ seconds }) => seconds?.low.gte(limitSeconds('jars-processed')) ?? false,
   );
   return isLong && tells(sentence, 'jar') ? wordOf(sentence, 'process') : undefined;
+}
+
+/** "Stand the jars in a pan of simmering water for 40 minutes", once they are closed, and not to sterilize them. */
+function boiledAgain(sentence: Sentence): HazardWord | undefined {
+  const isLong = durationsIn(sentence).some(
+    ({ seconds }) => seconds?.low.gte(limitSeconds('jars-processed')) ?? false,
+  );
+  const inWater = tells(sentence, 'boil', 'hot-thing') && sentence.keys.includes('water');
+  return isLong && inWater && !tells(sentence, 'sterile', 'cold') ? wordOf(sentence, 'jar') : undefined;
 }
 
 /** "Canning jars", "canning salt": the word describes what follows. */

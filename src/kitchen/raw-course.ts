@@ -8,7 +8,9 @@ import { isWord, speaksOf } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
+import { inFahrenheit } from './done-temperatures.js';
 import {
+  all,
   mentionsIn,
   mentionsWithin,
   type Speech,
@@ -76,7 +78,13 @@ function courseOf(
     (raw.safety === 'egg' ? [] : speech(is))
       .filter((said) => said.step >= first && about(said.step, said.at))
       .map((said) => ({ said, place: placeOf(words[said.step]!, said.step, said.at, said.length) }));
-  const [degree] = signs('degree-word');
+  const paleness = (): Place[] =>
+    raw.safety === 'egg'
+      ? []
+      : palenessIn(words).filter(
+          ({ step, start }) => step >= first && about(step, wordAt(words[step]!, start)),
+        );
+  const degree = signs('degree-word').find(({ said }) => isDegree(words[said.step]!, said));
   return {
     raw,
     ground: isGround(raw),
@@ -89,7 +97,7 @@ function courseOf(
       signs('whole-step').some(({ place }) => cookings.some((cooking) => cooking.step === place.step)) ||
       isLong(words, speech, cookings, raw, bits),
     shown: (raw.safety === 'fish' || raw.safety === 'shellfish') && signs('opaque-cue').length > 0,
-    color: signs('color-cue')[0]?.place ?? null,
+    color: signs('color-cue')[0]?.place ?? paleness()[0] ?? null,
     degree: degree === undefined ? null : { ...degree.place, fahrenheit: Number(degree.said.means) },
     rest: restOf(words, speech, cookings, first),
   };
@@ -112,6 +120,39 @@ function ownMentions(
     : [...own, ...byClass].sort((a, b) => a.step - b.step || a.start - b.start);
 }
 
+/** Signs of color in words that no table can list: "has lost all its pink color", "the juice that comes out is clear". */
+function palenessIn(words: readonly Words[]): Place[] {
+  return words.flatMap((step, index) =>
+    saidIn(step, all(step), 'meat-color').flatMap(({ at, means }) => {
+      // "Pink salt", "blood orange".
+      if (means === null && (foodAt(step.keys, at) ?? foodAt(step.keys, at + 1)) !== null) return [];
+      const { from, to } = sentenceAt(step, at);
+      const around = {
+        from: Math.max(from, at - WORDS_AROUND_COLOR),
+        to: Math.min(to, at + WORDS_AROUND_COLOR),
+      };
+      const [beside] = saidIn(step, around, means === 'juice' ? 'clear-word' : 'gone-word');
+      if (beside === undefined) return [];
+      const start = Math.min(at, beside.at);
+      return [placeOf(step, index, start, Math.max(at, beside.at) - start + 1)];
+    }),
+  );
+}
+
+/** How many words may part "pink" from "lost", and "juices" from "clear". */
+const WORDS_AROUND_COLOR = 6;
+
+/** Whether the words ask for a degree of doneness: "for medium heat" speaks of the stove, "not pink in the middle" and "if it is …" ask for none. */
+function isDegree(words: Words, { at, length }: { at: number; length: number }): boolean {
+  const { from } = sentenceAt(words, at);
+  const before = { from: Math.max(from, at - WORDS_AROUND_COLOR), to: at };
+  return (
+    !isWord(words.keys[at + length], 'stove-degree') &&
+    !saysIn(words, before, 'gone-word') &&
+    !words.keys.slice(before.from, at).includes('if')
+  );
+}
+
 /** "While the chicken is cooking", "once it is fried": what says that it is cooked where no order does. */
 function saidCooked(words: readonly Words[], speech: Speech, own: readonly Mention[]): Mention | null {
   for (const mention of own) {
@@ -122,11 +163,49 @@ function saidCooked(words: readonly Words[], speech: Speech, own: readonly Menti
       if (match !== null && match.form !== 'base' && does(match.technique, 'heat')) return mention;
     }
   }
+  const given = own.find((mention) => isGivenTime(words, speech, mention));
+  if (given !== undefined) return given;
   // "Put the dish in the oven": the last mention before that.
   const first = own[0]?.step ?? words.length;
-  const place = speech('heat-place').find(({ step }) => step >= first);
-  return place === undefined ? null : (own.findLast((mention) => mention.step <= place.step) ?? null);
+  const place = speech('heat-place').find(({ step }) => step >= first)?.step ?? hotStep(words, first);
+  return place === undefined ? null : (own.findLast((mention) => mention.step <= place) ?? null);
 }
+
+/** "In they go at 200°C for 40 minutes": the first step from there on with an oven's heat and a time in one sentence. */
+function hotStep(words: readonly Words[], first: number): number | undefined {
+  const step = words.findIndex(
+    ({ items }, index) =>
+      index >= first &&
+      items.some((item, at) => {
+        const fahrenheit = item.kind === 'temperature' ? inFahrenheit(item) : null;
+        if (fahrenheit === null || fahrenheit.lt(LEAST_OVEN_FAHRENHEIT)) return false;
+        return items
+          .slice(Math.max(0, at - ITEMS_AROUND_HEAT), at + ITEMS_AROUND_HEAT)
+          .some(({ kind }) => kind === 'duration');
+      }),
+  );
+  return step < 0 ? undefined : step;
+}
+
+/** Ovens that cook are set no lower (common practice). */
+const LEAST_OVEN_FAHRENHEIT = new Fraction(250);
+/** How many words and figures may part an oven's heat from its time. */
+const ITEMS_AROUND_HEAT = 5;
+
+/** "Add the salmon and give it another 12 minutes": what goes on cooking goes on with it. */
+function isGivenTime(words: readonly Words[], speech: Speech, { step, start, verb }: Mention): boolean {
+  const match = verb === null ? null : techniqueOf(fold(verb));
+  if (match === null || !does(match.technique, 'add')) return false;
+  const here = words[step]!;
+  const { from, to } = sentenceOf(here, start);
+  return speech('giving-time').some((said) => {
+    const next = here.items[here.at[said.at + said.length]! - 1];
+    return said.step === step && said.at >= from && said.at < to + SENTENCE_AFTER && next !== null;
+  });
+}
+
+/** How many words of the sentence after may still give the time. */
+const SENTENCE_AFTER = 6;
 
 /** "Chicken Stock", "Beef Bone Broth": what is strained off is boiled for as long as it takes. */
 function namesStock(title: string): boolean {

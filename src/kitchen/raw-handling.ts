@@ -54,10 +54,25 @@ export function rawHandlingOf(
 }
 
 function handsWashedIn(recipe: Recipe, words: readonly Words[]): number[] {
-  const steps = words.flatMap((step, index) => (saysIn(step, all(step), 'hands-washed') ? [index] : []));
+  const steps = words.flatMap((step, index) =>
+    saysIn(step, all(step), 'hands-washed') || washesHands(step) ? [index] : [],
+  );
   const around = [...recipe.headnote, ...recipe.notes, ...recipe.rest, ...recipe.equipment];
   return around.some((passage) => speaksOf(passage.text, 'hands-washed')) ? [BEFORE_METHOD, ...steps] : steps;
 }
+
+/** "Wash up to the elbows, hands and all", "give your hands a scrub": washing, and hands a few words from it. */
+function washesHands(words: Words): boolean {
+  return saidIn(words, all(words), 'scrubbing').some(({ at }) => {
+    const { from, to } = sentenceAt(words, at);
+    return words.keys
+      .slice(Math.max(from, at - REACH_OF_HANDS), Math.min(to, at + 1 + REACH_OF_HANDS))
+      .some((key) => key === 'hands' || key === 'hand');
+  });
+}
+
+/** How many words may part "wash" from "hands". */
+const REACH_OF_HANDS = 6;
 
 /** The first touch of each raw food in each step, before it is cooked. */
 function touchesOf(
@@ -153,11 +168,39 @@ function rinsingsIn(words: Words, sentence: Stretch): number[] {
   const orders = verbs.filter((at) => {
     // "Start by washing the chicken".
     const isWork = words.keys[at]!.endsWith('ing') && isWord(words.keys[at + 1], 'object');
-    return (isWork || verbAt(words, at) !== null) && !isForbidden(words, sentence, at);
+    return (
+      (isWork || isGiven(words, sentence, at) || verbAt(words, at) !== null) &&
+      !isForbidden(words, sentence, at)
+    );
   });
   if (verbs.length > 0 || saysIn(words, sentence, 'thawing')) return orders;
-  return saidIn(words, sentence, 'running-water').map(({ at }) => at);
+  return underWater(words, sentence).filter((at) => !isForbidden(words, sentence, at));
 }
+
+/** "Give the bird a good rinse". */
+function isGiven(words: Words, { from }: Stretch, at: number): boolean {
+  for (let before = at - 1; before >= from && before >= at - REACH_OF_GIVING; before--)
+    if (isWord(words.keys[before], 'rinse-giving')) return true;
+  return false;
+}
+
+/** How many words after "give" may name the rinse. */
+const REACH_OF_GIVING = 7;
+
+/** "Under cold running water", "under the tap": the word "under", with its water a few words behind. */
+function underWater({ keys }: Words, { from, to }: Stretch): number[] {
+  const found: number[] = [];
+  for (let at = from; at < to; at++) {
+    const isThere = keys
+      .slice(at + 1, Math.min(to, at + 1 + REACH_OF_WATER))
+      .some((key) => isWord(key, 'water-source'));
+    if (keys[at] === 'under' && isThere) found.push(at);
+  }
+  return found;
+}
+
+/** How many words after "under" may come before the water is named. */
+const REACH_OF_WATER = 4;
 
 /** Meat in brine is rinsed for its salt, organs by custom, fish and shellfish for their scales and sand. */
 function isRinsedForNothing({ safety, food }: RawFood): boolean {
@@ -196,7 +239,9 @@ function isRinsed(
   const isFood = (mention: Mention): boolean => mention.role !== 'aside' && !isAnyOf(mention.food, WATER);
   const verb = words.words[at]!;
   const { end } = words.words[sentence.to - 1]!;
-  const behind = mentionsWithin(mentions, step, verb.end, end).find(isFood);
+  // "Wash it with salted water" is not about the salt.
+  const isPronoun = isWord(words.keys[at + 1], 'pronoun');
+  const behind = isPronoun ? undefined : mentionsWithin(mentions, step, verb.end, end).find(isFood);
   const reach = behind === undefined ? sentence.to : wordAt(words, behind.start);
   for (let next = at + 1; next < reach; next++) {
     const isOther = isWord(words.keys[next], 'by-hand') || isThing(words, next);
@@ -263,10 +308,17 @@ interface WordPlace {
 function isWashed({ step, at, sentence }: WordPlace): boolean {
   for (let before = at - 1; before >= Math.max(sentence.from, at - REACH_OF_OBJECT); before--) {
     if (isWord(step.keys[before], 'preposition')) return false;
-    if (isWord(step.keys[before], 'washed')) return true;
+    if (isWord(step.keys[before], 'washed')) return !isWord(step.keys[before - 1], 'negation');
   }
   // "The plate, washed".
   return isWord(step.keys[at + 1], 'washed');
+}
+
+/** "Without washing the board". */
+function isUnwashed({ step, at, sentence }: WordPlace): boolean {
+  for (let before = at - 1; before > Math.max(sentence.from, at - REACH_OF_ARTICLE); before--)
+    if (isWord(step.keys[before], 'washed') && isWord(step.keys[before - 1], 'negation')) return true;
+  return false;
 }
 
 /** Whether a stretch names the food, or, of ground meat, what it has been made into. */
@@ -298,25 +350,36 @@ function isReused(place: WordPlace, before: RawCourse, course: RawCourse | null,
   const { step, at, sentence } = place;
   const said = step.keys.slice(Math.max(sentence.from, at - REACH_OF_ARTICLE), at);
   const isCooked = isCookedAt(before, place);
-  if (said.some((key) => isWord(key, 'same'))) return isCooked || (seen && course === null);
-  if (!seen || !isCooked || course !== before) return false;
-  return said.some((key) => isWord(key, 'referring')) && putsOn(step, sentence, at);
+  if (said.some((key) => isWord(key, 'same')) || isUnwashed(place))
+    return isCooked || (seen && course === null);
+  if (!seen || !isCooked) return false;
+  // "Pile them back on the platter" names no food.
+  const isMeant = course === before || (course === null && namesByPronoun(step, sentence, at));
+  return isMeant && said.some((key) => isWord(key, 'referring')) && putsOn(step, sentence, at);
 }
 
 /** How many words before a surface's name tell which one it is. */
 const REACH_OF_ARTICLE = 3;
 
+function namesByPronoun({ keys }: Words, { from }: Stretch, at: number): boolean {
+  return keys.slice(Math.max(from, at - REACH_OF_PRONOUN), at).some((key) => key === 'it' || key === 'them');
+}
+
+/** How many words from a pronoun the surface may be named. */
+const REACH_OF_PRONOUN = 8;
+
 /** "Return the chicken to the plate": a verb that puts, and "to", "on" or "onto" right before the surface. */
 function putsOn(words: Words, sentence: Stretch, at: number): boolean {
-  const isThere = words.keys.slice(Math.max(sentence.from, at - REACH_OF_ARTICLE), at).some(isDirection);
-  if (!isThere) return false;
+  const said = words.keys.slice(Math.max(sentence.from, at - REACH_OF_ARTICLE), at);
+  // What goes back "into the dish" may be baked in it, unless it is to rest there.
+  if (!said.some(isDirection) || (said.includes('into') && !saysIn(words, sentence, 'resting'))) return false;
   for (let before = sentence.from; before < at; before++) {
     const verb = verbAt(words, before);
-    if (verb !== null && does(verb, 'add')) return true;
+    if ((verb !== null && does(verb, 'add')) || words.keys[before] === 'back') return true;
   }
   return false;
 }
 
 function isDirection(key: string): boolean {
-  return key === 'to' || key === 'on' || key === 'onto';
+  return key === 'to' || key === 'on' || key === 'onto' || key === 'into';
 }

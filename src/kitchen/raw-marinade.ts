@@ -39,10 +39,16 @@ export function marinadesReused(
       const said = saidIn(step, sentence, 'marinade');
       if (state.held === null) {
         const isMarinated = said.length > 0 || sentenceMarinates(step, sentence);
-        if (said.length > 0 && keepsApart(step, sentence)) state.safe = true;
-        if (isMarinated && !isOnlyMade(step, sentence, course))
-          state.held = course ?? heldBefore(words, mentions, courses, index, sentence) ?? null;
-        continue;
+        // "Set aside a third", before any raw food is in it.
+        if (keepsApart(step, sentence) && (said.length > 0 || keepsShare(step, sentence, there)))
+          state.safe = true;
+        const before = course ?? heldBefore(words, mentions, courses, index, sentence) ?? null;
+        if (isMarinated && !isOnlyMade(step, sentence, course)) state.held = before;
+        // A marinade that is first named when the food is cooked held it all the same.
+        const [first] = said;
+        if (first === undefined || before === null) continue;
+        if (!isCookedBefore(before, { step: index, start: step.words[first.at]!.start })) continue;
+        state.held = before;
       }
       if (state.safe || said.length === 0) continue;
       const use = useOf({ words: step, index, sentence, next: words[index + 1] ?? null }, said, state.held);
@@ -91,8 +97,18 @@ function keepsApart(words: Words, { from, to }: Stretch): boolean {
     const verb = verbAt(words, at);
     if (verb?.name === 'reserve' || phraseAt(words.keys, at, 'reserve-word') !== null) return true;
     if (words.keys[at] === 'aside' || words.keys[at] === 'divide') return true;
+    if (phraseAt(words.keys, at, 'keeping-apart') !== null) return true;
   }
   return false;
+}
+
+/** "Set aside a third": a share of what was just made. "Set aside" alone keeps all of it. */
+function keepsShare(words: Words, { from, to }: Stretch, there: readonly Mention[]): boolean {
+  if (there.length > 0) return false;
+  const isMeasured = words.items
+    .slice(words.at[from], words.at[to] ?? words.items.length)
+    .some(({ kind }) => kind === 'measure' || kind === 'count');
+  return isMeasured || words.keys.slice(from, to).some((key) => isWord(key, 'share-word'));
 }
 
 /** A sentence of a step, and what follows it. */

@@ -78,6 +78,14 @@ function namesWhole(food: ListedFood): boolean {
   const names = [food.row!.name, ...food.row!.also].flatMap((name) =>
     name.split(/[\s-]+/).map((word) => singular(fold(word))),
   );
-  const telling = words.filter((word) => !isWord(word, 'vague') && !isWord(word, 'small-piece'));
-  return [words.at(-1), telling.at(-1)].some((word) => word === undefined || names.includes(word));
+  const joined = [food.row!.name, ...food.row!.also].map((name) =>
+    singular(fold(name.replace(/[\s-]+/g, ''))),
+  );
+  const telling = words.filter(
+    (word) => !isWord(word, 'vague') && !isWord(word, 'small-piece') && !isWord(word, 'cut-name'),
+  );
+  // "Ribeye" is the rib eye.
+  return [words.at(-1), telling.at(-1), words.join('')].some(
+    (word) => word === undefined || names.includes(word) || joined.includes(word),
+  );
 }

@@ -25,7 +25,7 @@ import {
 } from './hazard-sentences.js';
 import type { Dish } from './types.js';
 
-const FLOUR = foodsNamed('flour');
+const FLOUR = ['flour', 'cake mix', 'brownie mix', 'cookie mix', 'pancake mix'].flatMap(foodsNamed);
 const OTHER_FLOUR = ['oat flour', 'almond flour', 'coconut flour', 'gluten-free flour'].flatMap(foodsNamed);
 const DAIRY = foodsNamed('dairy');
 /** Most raw-milk cheese has ripened for the 60 days that 21 CFR 133 asks. */
@@ -41,12 +41,16 @@ export function rawEggs(dish: Dish): Listing | null {
 
 function isServedRaw(dish: Dish, listing: Listing): boolean {
   const from = sentencesFrom(dish, listing);
-  if (from.length === 0 || from.some((sentence) => cooks(sentence) || tells(sentence, 'hot-thing')))
-    return false;
+  if (from.length === 0 || from.some((sentence) => cooks(sentence) || isOverHeat(sentence))) return false;
   if (isByCustom(dish, from[0]!)) return true;
   // Where nothing at all is cooked, the eggs are not; else only a dish known for its raw eggs is asked about.
   const method = methodSentences(dish);
   return !method.some(cooks) && !isForLater(dish) && anyTells(method, 'served-so');
+}
+
+/** Whether the sentence puts something on or in a thing that is hot; "chill in small pots" does not. */
+function isOverHeat(sentence: Sentence): boolean {
+  return tells(sentence, 'hot-thing') && !tells(sentence, 'cold', 'freezer');
 }
 
 /** Whether the recipe warns of its raw eggs, or speaks of pasteurized ones. "Top with the raw egg" in the method warns nobody. */
@@ -101,7 +105,7 @@ export function rawFlour(dish: Dish): Listing | null {
     (tellsOf(title, 'sweet-dough') && anyTells(sentences, 'eats'));
   if (!told) return null;
   const after = sentencesFrom(dish, listing);
-  return after.some(cooks) || anyTells(after, 'hot-thing') ? null : listing;
+  return after.some((sentence) => cooks(sentence) || isOverHeat(sentence)) ? null : listing;
 }
 
 /** Where the list or the method asks for raw milk or cream that is not heated afterwards; null where it is, or there is none. */

@@ -4,7 +4,7 @@ import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { tellsOf } from '../larder/hazard-words.js';
 import { unitById } from '../larder/units.js';
 import { isCanned, listingsOf } from './bought.js';
-import { allSentences, heatVerbsIn, sentencesFrom, tells } from './hazard-sentences.js';
+import { allSentences, heatVerbsIn, type Sentence, sentencesFrom, tells } from './hazard-sentences.js';
 import type { Dish } from './types.js';
 
 const IN_SHELLS = ['clam', 'mussel', 'oyster', 'cockle'].flatMap(foodsNamed);
@@ -25,7 +25,9 @@ export function unsortedShells(dish: Dish): Listing | null {
     isWhole(listing) ||
     tellsOf(listing.passage.text, 'shells') ||
     method.some((sentence) => tells(sentence, 'shells'));
-  return inShells && !allSentences(dish).some((sentence) => tells(sentence, 'shut-shells')) ? listing : null;
+  const isSorted = (sentence: Sentence): boolean =>
+    tells(sentence, 'shut-shells') || (tells(sentence, 'shut') && tells(sentence, 'drained'));
+  return inShells && !allSentences(dish).some(isSorted) ? listing : null;
 }
 
 /** "2 pounds mussels", "24 clams": what is weighed or counted comes in its shell; oysters are sold shucked by weight too. */

@@ -37,7 +37,10 @@ export function unsetFrying(dish: Dish): Heating | null {
 
 /** "Over medium to high heat", "on medium to high"; "from medium to high heat" is a change, and a mixer has speeds. */
 function isOfStove(sentence: Sentence, start: number, end: number): boolean {
-  if (isWordOf(sentence, end, 'mixer-word') || sentence.keys[start - 1] === 'from') return false;
+  const before = sentence.keys[start - 1];
+  if (isWordOf(sentence, end, 'mixer-word') || before === 'from') return false;
+  // "Medium-low to medium" is one step of the knob.
+  if (before === 'medium' && sentence.keys[end - 1] === 'medium') return false;
   return tellsHeat(sentence, end) || isWordOf(sentence, start - 1, 'setting-word');
 }
 

@@ -7,7 +7,6 @@ import {
   allSentences,
   foodsIn,
   isWarned,
-  isWordOf,
   listSentences,
   type Place,
   placeOfWords,
@@ -37,21 +36,35 @@ export function unsafeThaws(dish: Dish): Hold[] {
     line.foods.some(({ row }) => row !== null && isRawAnimal(row)),
   );
   if (!animals) return [];
-  return [...allSentences(dish), ...listSentences(dish)].flatMap((sentence) => {
+  const sentences = [...allSentences(dish), ...listSentences(dish)];
+  return sentences.flatMap((sentence, index) => {
     const thaw = thawingWord(sentence);
     if (thaw === undefined) return [];
-    const place = placeOf(sentence, thaw);
-    if (place === null || isWarned(sentence, place.start)) return [];
     const food = thawedFood(dish, sentence);
-    return food === null ? [] : [holdOf(sentence, [thaw, place], food)];
+    const place = placeOf(sentence, thaw);
+    if (food === null) return [];
+    if (place === null) return tellsPlace(sentence) ? [] : warmedNext(sentences[index + 1], sentence, food);
+    return isWarned(sentence, place.start) ? [] : [holdOf(sentence, [thaw, place], food)];
   });
+}
+
+function tellsPlace(sentence: Sentence): boolean {
+  return tells(sentence, 'room', 'cold', 'warm-water', 'freezer');
+}
+
+/** "Forgot to thaw it? Hold it under the hot tap": warm water that the sentence behind speaks of, where the first names no place. */
+function warmedNext(next: Sentence | undefined, thawing: Sentence, food: Named): Hold[] {
+  const water = next?.passage === thawing.passage ? wordOf(next, 'warm-water') : undefined;
+  if (next === undefined || water === undefined || isWarned(next, water.start)) return [];
+  const isOther = foodsIn(next).some(({ food: each }) => !isAnyOf(each, WATER));
+  return isOther ? [] : [holdOf(next, [water], food)];
 }
 
 /** The word for thawing; or, where something frozen is left somewhere, the word for frozen. */
 export function thawingWord(sentence: Sentence): HazardWord | undefined {
   const thaw = wordOf(sentence, 'thaw');
   if (thaw !== undefined || !tells(sentence, 'leave')) return thaw;
-  return tells(sentence, 'room') || leftOut(sentence) !== null
+  return tells(sentence, 'room', 'warm-water') || leftOut(sentence) !== null
     ? wordOf(sentence, 'frozen', 'freezer')
     : undefined;
 }
@@ -71,7 +84,11 @@ function placeOf(sentence: Sentence, thaw: HazardWord): HazardWord | null {
 
 /** A cold place or water; "outside the refrigerator" is none. */
 export function isCold(sentence: Sentence, { is, start }: HazardWord): boolean {
-  return is === 'cold' && !isWordOf(sentence, start, 'room');
+  // "Out of the fridge" is a warm place.
+  return (
+    is === 'cold' &&
+    !sentence.hazards.some((word) => word.is === 'room' && word.start <= start && word.end > start)
+  );
 }
 
 /** "In the sink under cold running water": a cold place that is said of the same place, before anything joins on. */
@@ -100,7 +117,13 @@ function thawedFood(dish: Dish, sentence: Sentence): Named | null {
 export function leftOut(sentence: Sentence): HazardWord | null {
   const { keys } = sentence;
   for (let at = 1; at < keys.length; at++) {
-    if (keys[at] !== 'out' || keys[at + 1] === 'of' || keys[at + 1] === 'the') continue;
+    if (keys[at] !== 'out' || keys[at + 1] === 'of') continue;
+    // "Roll out the dough", but "set it out the night before".
+    if (
+      keys[at + 1] === 'the' &&
+      !sentence.hazards.some(({ is, start }) => is === 'long' && (start === at + 1 || start === at + 2))
+    )
+      continue;
     const isLeft = sentence.hazards.some(
       ({ is, start }) => is === 'leave' && start < at && start >= at - LEAVE_REACH,
     );

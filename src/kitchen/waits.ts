@@ -2,7 +2,14 @@
 
 import { tellsOf } from '../larder/hazard-words.js';
 import { phraseAt } from '../larder/kitchen-words.js';
-import { durationsIn, methodSentences, type Sentence, tells, verbsIn } from './hazard-sentences.js';
+import {
+  durationsIn,
+  heatVerbsIn,
+  methodSentences,
+  type Sentence,
+  tells,
+  verbsIn,
+} from './hazard-sentences.js';
 import type { Dish } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -26,7 +33,9 @@ export function untimedWaits(dish: Dish): Wait[] {
       (near) =>
         near !== undefined &&
         (opensWithCue(near) ||
-          (durationsIn(near).length > 0 && (tells(near, 'leave') || verbsIn(near).length === 0))),
+          (durationsIn(near).length > 0 &&
+            heatVerbsIn(near).length === 0 &&
+            (tells(near, 'leave') || verbsIn(near).length === 0))),
     );
     // "Proof the yeast. Stir it into warm water, and let it sit for 10 minutes": said in other words.
     const told =

@@ -187,7 +187,6 @@ export type SafetyWordClass =
   | 'by-hand'
   | 'hands-washed'
   | 'washed'
-  | 'running-water'
   | 'thawing'
   | 'cured-state'
   | 'surface'
@@ -195,7 +194,27 @@ export type SafetyWordClass =
   | 'marinade'
   | 'putting'
   | 'boiling'
-  | 'taken-off';
+  | 'taken-off'
+  | 'taken-out'
+  | 'cut-name'
+  | 'meat-color'
+  | 'gone-word'
+  | 'clear-word'
+  | 'stove-degree'
+  | 'water-source'
+  | 'rinse-giving'
+  | 'share-word'
+  | 'beside-place'
+  | 'keeping-apart'
+  | 'inmost'
+  | 'giving-time'
+  | 'scrubbing'
+  | 'closed-cooker'
+  | 'another-stage'
+  | 'how-far'
+  | 'outcome'
+  | 'stove-turning'
+  | 'testing';
 
 export interface PhraseMatch {
   /** How many words it takes. */

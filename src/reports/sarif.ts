@@ -5,6 +5,7 @@ import type { Span } from '../manuscript/types.js';
 import { fingerprintsOf } from '../reading/fingerprints.js';
 import type { Reading } from '../reading/types.js';
 import { version } from '../version.js';
+import { caution } from './caution.js';
 import { explainRule } from './explain.js';
 import { jsonText } from './json.js';
 import { type Places, placesOf } from './places.js';
@@ -76,7 +77,8 @@ function helpMarkdown(rule: Rule): string {
     return `**${kind}: ${title}**\n\n${text.trimEnd().replace(/^/gm, '    ')}`;
   });
   const sources = rule.sources.map((source) => `- ${source}`).join('\n');
-  return `${[rule.summary, rule.why, `Sources:\n\n${sources}`, ...examples].join('\n\n')}\n`;
+  const cautions = rule.topic === 'safety' ? [caution] : [];
+  return `${[rule.summary, rule.why, ...cautions, `Sources:\n\n${sources}`, ...examples].join('\n\n')}\n`;
 }
 
 function result(mark: Mark, log: Log) {

@@ -1,4 +1,5 @@
 /** Prints how right the safety rules are on the corpus: hazards planted and caught, and the marks that a person judged. */
+import { scoreMarks } from './marks.js';
 import { corpusIn } from './plants.js';
 import { scoreSafetyMarks } from './safety-marks.js';
 import { countSafetyPlants } from './safety-plants.js';
@@ -33,4 +34,10 @@ if (files === null) {
     `safety notes a recipe with raw animal food: median ${score.medianNotes}, most ${score.mostNotes}`,
   );
   if (process.argv.includes('--missed')) console.log([...score.unjudged, ...score.gone].join('\n'));
+  const cues = scoreMarks(files, 'doneness-marks.tsv', ['doneness-cue-absent']);
+  console.log('\ndoneness-cue-absent          judged    right   precision');
+  for (const [weight, { judged, right }] of Object.entries(cues.byWeight))
+    console.log(row(weight, judged, right));
+  console.log(`\nmarks without a label: ${cues.unjudged.length}; labels without a mark: ${cues.gone.length}`);
+  if (process.argv.includes('--missed')) console.log([...cues.unjudged, ...cues.gone].join('\n'));
 }
