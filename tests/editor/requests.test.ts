@@ -71,6 +71,8 @@ describe('a hover', () => {
       '',
       '- Amount: 4 tablespoons',
       '- In other measures: about 59 milliliters',
+      // SR28 04053: a tablespoon is 13.5 g.
+      '- Weight: about 54 grams \\(1\\.9 ounces\\)',
       '- Food: olive oil',
       '- Said of it: divided',
       '- Used in: step 1\\, step 2',
