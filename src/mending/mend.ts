@@ -4,7 +4,7 @@
  */
 import type { Edit, Mark } from '../../rules/rule.js';
 import type { SourceFile } from '../manuscript/types.js';
-import { readBook, readPage } from '../reading/read.js';
+import { type KnownMarks, readBook, readPage } from '../reading/read.js';
 import type { PageReading, Reading, ReadingOptions } from '../reading/types.js';
 import { type Choice, editsByFile, settleOverlaps, sureChoices } from './choice.js';
 import { applyEdits } from './edits.js';
@@ -113,7 +113,7 @@ class Draft {
   reading: Reading;
   private pages: readonly PageReading[];
   /** The marks of pages that stay as they are. */
-  private readonly known = new WeakMap<PageReading, readonly Mark[]>();
+  private readonly known: KnownMarks = new WeakMap();
   private readonly rounds = new Map<string, Round[]>();
   private readonly mends = new Map<string, number>();
 
