@@ -11,13 +11,38 @@ export function inOtherSystem(measure: Measure, system: System = 'us-customary')
   const sum = measure.unit === null ? null : sumMeasures([measure], system);
   const kind = sum?.unit == null ? undefined : unitSize(sum.unit, system)?.kind;
   if (sum?.unit == null || kind === undefined || written.includes(!written[0])) return null;
-  const unit = fitting(sum.high, sum.unit, written[0] ? CUSTOMARY[kind] : SI[kind], system);
-  const [low, high] = [sum.low, sum.high].map((amount) =>
-    unit === null ? null : convert(amount, sum.unit!, unit, system),
+  return inKitchenUnits(sum, kind, written[0] ? CUSTOMARY : SI, system);
+}
+
+/** A weight as scales of both systems show it; no ounces where it is less than one, which such a scale hardly tells. */
+export function onScales(grams: Sum): readonly Sum[] {
+  const metric = inKitchenUnits(grams, 'mass', SI);
+  const ounces = convert(grams.low, 'gram', 'ounce');
+  if (metric === null || ounces === null || ounces.lt(1)) return metric === null ? [] : [metric];
+  // What the one scale cannot tell apart is no range on the other.
+  const middle = grams.low.add(grams.high).div(2);
+  const isOne = metric.low.equals(metric.high);
+  const customary = inKitchenUnits(
+    isOne ? { ...grams, low: middle, high: middle } : grams,
+    'mass',
+    CUSTOMARY,
   );
-  return unit === null || low == null || high == null
-    ? null
-    : { unit, low: rounded(low), high: rounded(high) };
+  return customary === null ? [metric] : [metric, customary];
+}
+
+/** The sum in the unit of the choice that suits it best, rounded; null where it has no size. */
+function inKitchenUnits(
+  sum: Sum,
+  kind: SizedKind,
+  choice: Choices,
+  system: System = 'us-customary',
+): Sum | null {
+  if (sum.unit === null) return null;
+  const unit = fitting(sum.high, sum.unit, choice[kind], system);
+  if (unit === null) return null;
+  const low = convert(sum.low, sum.unit, unit, system);
+  const high = convert(sum.high, sum.unit, unit, system);
+  return low === null || high === null ? null : { unit, low: rounded(low), high: rounded(high) };
 }
 
 /** The units of the SI and those used with it; all others are customary. */
@@ -36,9 +61,10 @@ const METRIC: ReadonlySet<string> = new Set([
 
 /** For each kind the units to choose from, the smallest first, each with how much of it makes it worth using. */
 type Choice = readonly (readonly [unit: string, from: Fraction])[];
+type Choices = Readonly<Record<SizedKind, Choice>>;
 const NOTHING = new Fraction(0);
 const ONE = new Fraction(1);
-const SI: Readonly<Record<SizedKind, Choice>> = {
+const SI: Choices = {
   volume: [
     ['milliliter', NOTHING],
     ['liter', ONE],
@@ -54,7 +80,7 @@ const SI: Readonly<Record<SizedKind, Choice>> = {
   time: [],
 };
 /** A quarter of a cup is the smallest cup that kitchens have, and a spoon is read off better than a part of one. */
-const CUSTOMARY: Readonly<Record<SizedKind, Choice>> = {
+const CUSTOMARY: Choices = {
   volume: [
     ['teaspoon', NOTHING],
     ['tablespoon', ONE],

@@ -7,7 +7,10 @@ export function ruleNamed(name: string, rules: readonly Rule[]): Rule {
   const found = rules.find((rule) => rule.name === name);
   if (found !== undefined) return found;
   const names = rules.map((rule) => rule.name);
-  const hint = names.length === 0 ? '' : ` The nearest is "${closest(name, names)}".`;
+  // Who types half a name means the whole.
+  const holding = names.filter((each) => each.includes(name));
+  const near = holding.length > 0 ? holding : names;
+  const hint = near.length === 0 ? '' : ` The nearest is "${closest(name, near)}".`;
   throw new Failure(`there is no rule "${name}".${hint} \`tamis explain\` lists them all.`);
 }
 

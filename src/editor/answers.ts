@@ -7,7 +7,7 @@ import {
   ResponseError,
   type WorkspaceDocumentDiagnosticReport,
 } from 'vscode-languageserver';
-import { codeActions } from './code-actions.js';
+import { codeActions, mendAll } from './code-actions.js';
 import { completion } from './completion.js';
 import { definition } from './definition.js';
 import type { Desk, Sheet } from './desk.js';
@@ -41,6 +41,12 @@ export function answerRequests(connection: Connection, desk: Desk, diagnostics: 
   connection.onDocumentSymbol(about((sheet) => documentSymbols(desk, sheet)));
   connection.onCompletion(about((sheet, { position }) => completion(sheet, position)));
   connection.onCodeAction(about((sheet, params) => codeActions(desk, sheet, params)));
+  connection.onCodeActionResolve(async (action, token) => {
+    const uri: unknown = action.data;
+    if (typeof uri !== 'string') return action;
+    const mended = await about((sheet) => mendAll(desk, sheet, action))({ textDocument: { uri } }, token);
+    return mended ?? { ...action, edit: {} };
+  });
   connection.onExecuteCommand(async ({ command, arguments: given = [] }) => {
     if (command === SELECT) await select(connection, given);
     return null;

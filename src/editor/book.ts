@@ -3,8 +3,9 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Mark } from '../../rules/rule.js';
 import { type HouseStyle, undecided } from '../manuscript/house-style.js';
+import { byName } from '../manuscript/order.js';
 import { Manuscript } from '../reading/manuscript.js';
-import type { Reading } from '../reading/types.js';
+import type { PageReading, Reading } from '../reading/types.js';
 import type { Disk } from './disk.js';
 
 export class Book {
@@ -39,6 +40,11 @@ export class Book {
 
   files(): Iterable<string> {
     return this.manuscript.files();
+  }
+
+  /** What has been read of each file, in the order of the manuscript. */
+  pages(): readonly PageReading[] {
+    return [...this.manuscript.files()].sort(byName).map((file) => this.manuscript.page(file)!);
   }
 
   /** The marks on a page, in their order. */

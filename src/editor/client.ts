@@ -18,6 +18,8 @@ export interface Client {
   readonly explanations: boolean;
   readonly documentChanges: boolean;
   readonly snippetEdits: boolean;
+  /** It asks for the edits of an action when that is taken. */
+  readonly resolvesEdits: boolean;
   readonly showsDocuments: boolean;
   readonly links: boolean;
   readonly nestedSymbols: boolean;
@@ -40,6 +42,7 @@ export function clientOf({ general, textDocument, workspace, window }: ClientCap
       (textDocument?.publishDiagnostics ?? textDocument?.diagnostic)?.codeDescriptionSupport === true,
     documentChanges: workspace?.workspaceEdit?.documentChanges === true,
     snippetEdits: workspace?.workspaceEdit?.snippetEditSupport === true,
+    resolvesEdits: textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true,
     showsDocuments: window?.showDocument?.support === true,
     links: textDocument?.definition?.linkSupport === true,
     nestedSymbols: textDocument?.documentSymbol?.hierarchicalDocumentSymbolSupport === true,
@@ -50,7 +53,7 @@ export function clientOf({ general, textDocument, workspace, window }: ClientCap
   };
 }
 
-export function offered({ encoding, pulls, folders }: Client): ServerCapabilities {
+export function offered({ encoding, pulls, folders, resolvesEdits }: Client): ServerCapabilities {
   return {
     positionEncoding: encoding,
     textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
@@ -63,7 +66,10 @@ export function offered({ encoding, pulls, folders }: Client): ServerCapabilitie
           },
         }
       : {}),
-    codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL] },
+    codeActionProvider: {
+      codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL],
+      resolveProvider: resolvesEdits,
+    },
     executeCommandProvider: { commands: [SELECT] },
     hoverProvider: true,
     definitionProvider: true,

@@ -5,7 +5,9 @@ import {
   type CodeActionParams,
   type Diagnostic,
 } from 'vscode-languageserver';
-import type { Edit, Mark, Mend } from '../../rules/rule.js';
+import type { Mend } from '../../rules/rule.js';
+import { sureChoices } from '../mending/choice.js';
+import { sureEdits } from '../mending/mend.js';
 import { capitalized } from '../reports/words.js';
 import type { Desk, Sheet } from './desk.js';
 import { diagnosticOf } from './diagnostics.js';
@@ -29,13 +31,11 @@ export function codeActions(desk: Desk, sheet: Sheet, { range, context }: CodeAc
       actions.push({ ...stetAction(desk, sheet, mark), diagnostics: [diagnostic] });
     }
   }
-  const sure = asks(context.only, FIX_ALL) ? sureEdits(marks) : [];
-  if (sure.length > 0) {
-    actions.push({
-      title: 'Make all sure mends in this file',
-      kind: FIX_ALL,
-      edit: workspaceEdit(desk.client, sheet.uri, textEdits(sheet, sure)),
-    });
+  if (asks(context.only, FIX_ALL) && sureChoices(marks).length > 0) {
+    const action: CodeAction = { title: 'Make all sure mends in this file', kind: FIX_ALL, data: sheet.uri };
+    // Each menu asks for actions, few are taken, and these edits have to be tried.
+    const made = desk.client.resolvesEdits ? action : mendAll(desk, sheet, action);
+    if (made !== null) actions.push(made);
   }
   return actions;
 }
@@ -61,14 +61,11 @@ function mendAction({ client }: Desk, sheet: Sheet, { label, sure, edits }: Mend
   };
 }
 
-/** The edits of all sure mends, each whole or not at all: where two overlap, the first on the page is made. */
-function sureEdits(marks: readonly Mark[]): Edit[] {
-  const taken: Edit[] = [];
-  for (const mend of marks.flatMap((mark) => mark.mends.filter(({ sure }) => sure).slice(0, 1))) {
-    const clashes = mend.edits.some(({ span }) =>
-      taken.some((other) => span.start <= other.span.end && other.span.start <= span.end),
-    );
-    if (!clashes) taken.push(...mend.edits);
-  }
-  return taken;
+/** The action with its edits; null where none of them can be made without a new mark. */
+export function mendAll(desk: Desk, sheet: Sheet, action: CodeAction): CodeAction | null {
+  const { book, file, uri } = sheet;
+  const edits = sureEdits(book.pages(), file, { style: book.style });
+  return edits.length === 0
+    ? null
+    : { ...action, edit: workspaceEdit(desk.client, uri, textEdits(sheet, edits)) };
 }

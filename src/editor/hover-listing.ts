@@ -1,15 +1,17 @@
-/** Tells how a listing was understood, with its amount in the other system. */
+/** Tells how a listing was understood, with its amount in the other system and its weight. */
 import type { Listing } from '../anatomy/types.js';
-import { inOtherSystem } from '../arithmetic/other-system.js';
+import { inOtherSystem, onScales } from '../arithmetic/other-system.js';
 import type { System } from '../arithmetic/units.js';
 import type { ListedFood } from '../grammar/types.js';
+import { weightOfListing } from '../kitchen/listing-weight.js';
 import type { Dish } from '../kitchen/types.js';
 import type { Fact } from './facts.js';
-import { measureWords, sumWords } from './measure-words.js';
+import { measureWords, scaleWords, sumWords } from './measure-words.js';
 import { stepName } from './steps.js';
 
 /** What the list says of the food, then where the method uses it. What was not made out is said too. */
-export function listingFacts({ recipe, uses }: Dish, { line, index }: Listing, system?: System): Fact[] {
+export function listingFacts({ recipe, uses }: Dish, listing: Listing, system?: System): Fact[] {
+  const { line, index } = listing;
   const other = line.measures.flatMap((measure) => inOtherSystem(measure, system) ?? []);
   const packs = line.measures.flatMap(({ pack }) =>
     pack === null ? [] : (inOtherSystem(pack, system) ?? []),
@@ -25,6 +27,7 @@ export function listingFacts({ recipe, uses }: Dish, { line, index }: Listing, s
     ['Amount', line.measures.map(measureWords).join(' and ') || 'none'],
     ['In other measures', other.map((sum) => `about ${sumWords(sum)}`).join(' and ')],
     ['Each', packs.map((sum) => `about ${sumWords(sum)}`).join(' and ')],
+    ['Weight', weightWords(listing, system)],
     ['Food', line.foods.map(foodWords).join(' ') || 'none made out'],
     ['Size', line.size?.text ?? ''],
     ['State when measured', texts(line.states)],
@@ -35,6 +38,15 @@ export function listingFacts({ recipe, uses }: Dish, { line, index }: Listing, s
     ['Used in', steps.length === 0 ? 'no step' : steps.join(', ')],
   ];
   return facts.filter(([, value]) => value !== '');
+}
+
+/** "about 120 grams (4.2 ounces)"; nothing where the larder does not know it. */
+function weightWords(listing: Listing, system: System | undefined): string {
+  const weight = weightOfListing(listing, system);
+  const [first, second] = weight === null ? [] : onScales(weight.sum).map(scaleWords);
+  if (weight === null || first === undefined) return '';
+  const waste = weight.trimmed ? ', without what is thrown away' : '';
+  return `about ${first}${second === undefined ? '' : ` (${second})`}${waste}`;
 }
 
 function foodWords({ name, row, joined }: ListedFood): string {

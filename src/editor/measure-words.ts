@@ -21,8 +21,17 @@ export function sumWords({ low, high, unit }: Sum): string {
   return amountWords({ low, high, approximation: null }, unit);
 }
 
+/** "4.2 to 5 ounces": decimals, as a scale shows them. */
+export function scaleWords({ low, high, unit }: Sum): string {
+  const shown = low.equals(high) ? `${low.valueOf()}` : `${low.valueOf()} to ${high.valueOf()}`;
+  return `${shown} ${unitName(unit!, high.gt(1))}`;
+}
+
 function amountWords(amount: Amount, unit: string | null): string {
   if (unit === null) return printAmount(amount);
-  const name = unitRow(unit)?.names[0] ?? unit;
-  return `${printAmount(amount)} ${pluralize(name, amount.high.gt(1) ? 2 : 1)}`;
+  return `${printAmount(amount)} ${unitName(unit, amount.high.gt(1))}`;
+}
+
+function unitName(unit: string, several: boolean): string {
+  return pluralize(unitRow(unit)?.names[0] ?? unit, several ? 2 : 1);
 }

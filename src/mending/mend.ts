@@ -4,7 +4,7 @@
  */
 import type { Edit, Mark } from '../../rules/rule.js';
 import type { SourceFile } from '../manuscript/types.js';
-import { readBook, readPage } from '../reading/read.js';
+import { type KnownMarks, readBook, readPage } from '../reading/read.js';
 import type { PageReading, Reading, ReadingOptions } from '../reading/types.js';
 import { type Choice, editsByFile, settleOverlaps, sureChoices } from './choice.js';
 import { applyEdits } from './edits.js';
@@ -44,7 +44,7 @@ export function mendManuscript(
   choose: (marks: readonly Mark[]) => readonly Choice[] = sureChoices,
 ): Mending {
   const { only, onPage, ...rest } = options;
-  const draft = new Draft(files, rest, onPage);
+  const draft = new Draft(readPages(files, rest, onPage), rest);
   const before = draft.reading;
   let refused: readonly Choice[] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {
@@ -66,7 +66,7 @@ export function makeChosen(
   options: ReadingOptions = {},
 ): Mending {
   const { only: _, onPage, ...rest } = options;
-  const draft = new Draft(files, rest, onPage);
+  const draft = new Draft(readPages(files, rest, onPage), rest);
   const before = draft.reading;
   const made = draft.accept(settleOverlaps(chosen));
   if (made.length > 0) draft.make(made);
@@ -78,6 +78,33 @@ export function makeChosen(
   };
 }
 
+/**
+ * The edits of one file's sure mends that can be made at once, in a book that has been read: those that overlap others or
+ * would leave a new mark are not among them.
+ */
+export function sureEdits(
+  pages: readonly PageReading[],
+  file: string,
+  options: ReadingOptions = {},
+  choose: (marks: readonly Mark[]) => readonly Choice[] = sureChoices,
+): readonly Edit[] {
+  const draft = new Draft(pages, options);
+  const wanted = choose(draft.reading.marks.filter((mark) => mark.file === file));
+  return editsByFile(draft.accept(settleOverlaps(wanted))).get(file) ?? [];
+}
+
+function readPages(
+  files: readonly SourceFile[],
+  options: ReadingOptions,
+  onPage: ReadingOptions['onPage'],
+): readonly PageReading[] {
+  return files.map((file, index) => {
+    const page = readPage(file, options.style);
+    onPage?.(index + 1, files.length);
+    return page;
+  });
+}
+
 /** Overlapping mends wait for the next round; more of them on one spot than this is no author's text. */
 const MOST_ROUNDS = 100;
 
@@ -85,20 +112,17 @@ const MOST_ROUNDS = 100;
 class Draft {
   reading: Reading;
   private pages: readonly PageReading[];
+  /** The marks of pages that stay as they are. */
+  private readonly known: KnownMarks = new WeakMap();
   private readonly rounds = new Map<string, Round[]>();
   private readonly mends = new Map<string, number>();
 
   constructor(
-    private readonly files: readonly SourceFile[],
+    private readonly first: readonly PageReading[],
     private readonly options: ReadingOptions,
-    onPage: ReadingOptions['onPage'],
   ) {
-    this.pages = files.map((file, index) => {
-      const page = readPage(file, options.style);
-      onPage?.(index + 1, files.length);
-      return page;
-    });
-    this.reading = readBook(this.pages, options);
+    this.pages = first;
+    this.reading = readBook(first, options, this.known);
   }
 
   /** As many of the choices as can be made without a new mark: all at once, else each half by itself. */
@@ -120,11 +144,11 @@ class Draft {
     }
     for (const { mark } of choices) this.mends.set(mark.file, (this.mends.get(mark.file) ?? 0) + 1);
     this.pages = this.pagesWith(edits);
-    this.reading = readBook(this.pages, this.options);
+    this.reading = readBook(this.pages, this.options, this.known);
   }
 
   changed(): MendedFile[] {
-    return this.files.flatMap(({ path, text }, index) => {
+    return this.first.flatMap(({ page: { path, text } }, index) => {
       const rounds = this.rounds.get(path);
       if (rounds === undefined) return [];
       const after = this.pages[index]!.page.text;
@@ -141,7 +165,12 @@ class Draft {
     );
     if (idle) return false;
     const mended: readonly Mark[] = choices.map(({ mark }) => mark);
-    return !leavesNewMarks(this.reading.marks, readBook(pages, this.options).marks, edits, mended);
+    return !leavesNewMarks(
+      this.reading.marks,
+      readBook(pages, this.options, this.known).marks,
+      edits,
+      mended,
+    );
   }
 
   private pagesWith(edits: ReadonlyMap<string, readonly Edit[]>): PageReading[] {

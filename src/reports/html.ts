@@ -14,7 +14,7 @@ import { script } from './sheet/script.js';
 import { style } from './sheet/style.js';
 import { byWeight, hatching, plot } from './sheet/summary.js';
 import { hasTopic } from './topics.js';
-import { countOf } from './words.js';
+import { countOf, curled } from './words.js';
 
 /** `ran` are the rules that were run; every mark is of one of them. */
 export function html(reading: Reading, ran: readonly Rule[]): string {
@@ -45,7 +45,7 @@ ${hasTopic(reading.marks, ran, 'safety') ? [markup`<p class="caution">${caution}
 ${reading.marks.length === 0 ? [] : summary(asking, groups)}
 <div id="queries" tabindex="-1">
 ${chapters(parts)}</div>
-${reading.marks.length === 0 ? [] : reasons(asking.map(({ rule }) => rule))}</main>
+${reading.marks.length === 0 ? [] : reasons(asking)}</main>
 <footer><p>Read by tamis ${version}.</p></footer>
 <script>${verbatim(script)}</script>
 </body>
@@ -69,8 +69,8 @@ function hashOf(text: string): string {
 
 type Asking = readonly { readonly rule: Rule; readonly marks: Reading['marks'] }[];
 
-/** Recipes in the plot; more would push the queries off the first pages. */
-const mostRecipes = 12;
+/** Lines of a plot; more would push the queries off the first pages. */
+const mostLines = 12;
 
 function summary(asking: Asking, groups: Parameters<typeof chapters>[0]['groups']): Markup[] {
   const byRule = asking.map(({ rule, marks }) => ({ name: rule.name, target: `rule-${rule.name}`, marks }));
@@ -88,10 +88,10 @@ function summary(asking: Asking, groups: Parameters<typeof chapters>[0]['groups'
 <div class="note"><dt>note</dt><dd>Style or advice.</dd></div>
 </dl>
 <div class="plots">
-<div>${plot('rule', byRule, byRule.length)}</div>
-<div>${plot('recipe', byRecipe, mostRecipes)}</div>
+<div>${plot('rule', byRule, mostLines)}</div>
+<div>${plot('recipe', byRecipe, mostLines)}</div>
 </div>
-${groups.length > mostRecipes ? [markup`<nav aria-label="All recipes with marks"><details><summary>All recipes with marks</summary>\n<ul>\n${all}</ul>\n</details></nav>\n`] : []}</section>
+${groups.length > mostLines ? [markup`<nav aria-label="All recipes with marks"><details><summary>All recipes with marks</summary>\n<ul>\n${all}</ul>\n</details></nav>\n`] : []}</section>
 ${filters(asking)}`,
   ];
 }
@@ -119,10 +119,10 @@ ${choices}</select></p>
 `;
 }
 
-function reasons(rules: readonly Rule[]): Markup[] {
-  const rows = rules.map(
-    ({ name, summary: what, why }) =>
-      markup`<div id="rule-${name}"><dt>${name}</dt><dd>${what} ${why}</dd></div>\n`,
+function reasons(asking: Asking): Markup[] {
+  const rows = asking.map(
+    ({ rule: { name, summary: what, why }, marks }) =>
+      markup`<div id="rule-${name}"><dt>${name} <span class="times">${countOf(marks.length, 'mark', 'marks')}</span></dt><dd>${curled(what)} ${curled(why)}</dd></div>\n`,
   );
   return [
     markup`<section class="reasons" aria-labelledby="reasons">

@@ -46,3 +46,18 @@ function inWords(count: number): string {
   const ten = tens[Math.floor(count / 10)]!;
   return count % 10 === 0 ? ten : `${ten}-${small[count % 10]}`;
 }
+
+/** Straight quotation marks as a printed page has them; left alone unless each of them clearly opens or closes, for an inch is written so too. */
+export function curled(text: string): string {
+  let opens = true;
+  let clear = true;
+  const put = text.replace(/"/g, (_, at: number) => {
+    const fits = opens
+      ? /(?:^|[\s([])$/.test(text.slice(0, at).slice(-1))
+      : /^(?:$|[\s.,:;!?)\]])/.test(text.slice(at + 1));
+    clear &&= fits;
+    opens = !opens;
+    return opens ? '\u201D' : '\u201C';
+  });
+  return clear && opens ? put : text;
+}

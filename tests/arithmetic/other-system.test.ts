@@ -1,6 +1,7 @@
 /** Amounts said in the system that they are not written in, rounded as a kitchen does. */
+import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
-import { inOtherSystem } from '../../src/arithmetic/other-system.js';
+import { inOtherSystem, onScales } from '../../src/arithmetic/other-system.js';
 import type { System } from '../../src/arithmetic/units.js';
 import { readListing } from '../../src/grammar/listing.js';
 
@@ -39,5 +40,26 @@ describe('the other system', () => {
     expect(said('3 eggs')).toBe(null);
     expect(said('2 cans tomatoes')).toBe(null);
     expect(said('1 cup (240 ml) milk')).toBe(null);
+  });
+});
+
+describe('on scales', () => {
+  const shown = (low: number, high = low) =>
+    onScales({ unit: 'gram', low: new Fraction(low), high: new Fraction(high) }).map(
+      (sum) => `${sum.low} to ${sum.high} ${sum.unit}`,
+    );
+
+  it('a weight stands in grams and in ounces, a large one in kilograms and in pounds', () => {
+    expect(shown(120)).toEqual(['120 to 120 gram', '4.2 to 4.2 ounce']);
+    expect(shown(1360.8)).toEqual(['1.4 to 1.4 kilogram', '3 to 3 pound']);
+  });
+
+  it('less than an ounce has no ounces', () => {
+    expect(shown(27)).toEqual(['27 to 27 gram']);
+  });
+
+  it('what is one weight in grams is one in ounces', () => {
+    expect(shown(237, 241)).toEqual(['240 to 240 gram', '8.4 to 8.4 ounce']);
+    expect(shown(70, 150)).toEqual(['70 to 150 gram', '2.5 to 5.3 ounce']);
   });
 });

@@ -97,6 +97,6 @@ describe('tamis explain', () => {
   test('names the nearest for one that is not there', () => {
     const { stderr, status } = tamis(folder, ['explain', 'unlisted']);
     expect(status).toBe(2);
-    expect(stderr).toContain('there is no rule "unlisted"');
+    expect(stderr).toContain('there is no rule "unlisted". The nearest is "unlisted-ingredient".');
   });
 });

@@ -4,7 +4,6 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll } from 'vitest';
 
 export const command = fileURLToPath(new URL('../../dist/src/cli.js', import.meta.url));
 
@@ -44,9 +43,11 @@ export function manuscript(files: Readonly<Record<string, string | Uint8Array>>)
 }
 
 const folders: string[] = [];
-afterAll(() => {
+
+/** Called after each test file, by `tests/setup.ts`. */
+export function clearManuscripts(): void {
   for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
-});
+}
 
 /** Cream goes in and is not on the list. */
 export const faulty = `# Leek Soup

@@ -3,6 +3,8 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { CodeAction, CodeActionParams, Diagnostic } from 'vscode-languageserver-protocol/node';
 import { rules } from '../../rules/index.js';
+import { undecided } from '../../src/manuscript/house-style.js';
+import { Manuscript } from '../../src/reading/manuscript.js';
 import { readManuscript } from '../../src/reading/read.js';
 import { faulty, manuscript } from '../cli/run.js';
 import { able, BUSY, demo, Editor, filesIn, uriOf } from './editor.js';
@@ -148,8 +150,12 @@ describe('letting a mark stand', () => {
     const files = filesIn(folder);
     editor = await Editor.start([folder]);
     await editor.ask('workspace/symbol', { query: '' });
+    // What is kept from change to change is a fresh reading of it all, says random-edits.test.ts.
+    const manuscript = new Manuscript(undecided);
+    for (const file of files) manuscript.set(file);
     const placed = (text: string, path: string) => {
-      const reading = readManuscript(files.map((file) => (file.path === path ? { path, text } : file)));
+      manuscript.set({ path, text });
+      const reading = manuscript.reading();
       const lines = new Map(reading.pages.map((page) => [page.path, page.lines]));
       return reading.marks.map(
         ({ rule, file, span }) => `${rule} ${file} ${lines.get(file)!.line(span.start)}`,
@@ -170,6 +176,7 @@ describe('letting a mark stand', () => {
         expect(after, key).toEqual(before.filter((each) => each !== key));
         tried++;
       }
+      manuscript.set({ path, text });
     }
     expect(tried).toBeGreaterThan(10);
   }, 300_000);

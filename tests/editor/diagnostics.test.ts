@@ -85,15 +85,62 @@ describe('an editor that is sent diagnostics', () => {
   });
 });
 
+describe('a title that changes', () => {
+  const pie = (ask: string) =>
+    `# Towpath Pie\n\nServes 4\n\n- 1 recipe Kettle Stock\n- 2 pounds leeks\n\n1. ${ask} Simmer the leeks in it until soft, about 20 minutes.\n`;
+  const stock = (title: string) =>
+    `# ${title}\n\nMakes 4 cups\n\n- 2 onions\n- 6 cups water\n\n1. Simmer the onions in the water for 1 hour, and strain.\n`;
+  /** The rules about references that mark a file, with the lines. */
+  const broken = (uri: string) =>
+    (editor.shown.get(uri)?.diagnostics ?? []).flatMap(({ code, range }) =>
+      String(code).startsWith('reference-') ? [`${code} ${range.start.line}`] : [],
+    );
+
+  it('breaks the references of other files as it is typed, and mends them when it is put back', async () => {
+    const folder = manuscript({
+      'mains/pie.md': pie('Bring the stock to a boil.'),
+      'basics/stock.md': stock('Kettle Stock'),
+    });
+    const [main, basic] = [uriOf(folder, 'mains/pie.md'), uriOf(folder, 'basics/stock.md')];
+    editor = await Editor.start([folder]);
+    await editor.open(main, pie('Bring the stock to a boil.'));
+    await editor.open(basic, stock('Kettle Stock'));
+    await editor.settled(basic);
+    expect(broken(main)).toEqual([]);
+    // Letter by letter, as it is typed: "Kettle Stock" becomes "Lantern Broth".
+    const line = { line: 0, character: 2 };
+    await editor.change(basic, [
+      { range: { start: line, end: { line: 0, character: 'Kettle Stock'.length + 2 } }, text: '' },
+    ]);
+    for (const [index, letter] of [...'Lantern Broth'].entries()) {
+      const at = { line: 0, character: 2 + index };
+      await editor.change(basic, [{ range: { start: at, end: at }, text: letter }]);
+    }
+    await editor.settled(basic);
+    await editor.until(() => broken(main).length > 0);
+    expect(broken(main)).toEqual(['reference-broken 4']);
+    await editor.change(basic, [{ text: stock('Kettle Stock') }]);
+    await editor.settled(basic);
+    await editor.until(() => broken(main).length === 0);
+    // One that is only spelled otherwise is another mark, with the title to go to.
+    await editor.change(basic, [{ text: stock('Kéttle Stock') }]);
+    await editor.settled(basic);
+    await editor.until(() => broken(main).length > 0);
+    const mark = editor.shown
+      .get(main)!
+      .diagnostics.find(({ code }) => String(code).startsWith('reference-'))!;
+    expect(mark.code).toBe('reference-misspelled');
+    expect(mark.relatedInformation!.map(({ location }) => location.uri)).toEqual([basic]);
+  });
+});
+
 describe('several folders', () => {
   const leek = () => manuscript({ 'leek.md': faulty });
   it('are books side by side, and one that is closed takes its marks along', async () => {
     const [one, other] = [leek(), leek()];
     editor = await Editor.start([one, other]);
     await editor.until(() => editor.shown.size === 2);
-    await editor.connection.sendNotification('workspace/didChangeWorkspaceFolders', {
-      event: { added: [], removed: [{ uri: uriOf(other), name: 'other' }] },
-    });
+    await editor.enter([], [other]);
     await editor.until(() => editor.shown.get(uriOf(other, 'leek.md'))!.diagnostics.length === 0);
     expect(editor.shown.get(uriOf(one, 'leek.md'))!.diagnostics).toHaveLength(1);
   });

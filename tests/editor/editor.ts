@@ -79,6 +79,14 @@ export class Editor {
     return editor;
   }
 
+  /** Opens these folders, and leaves those. */
+  async enter(added: readonly string[], removed: readonly string[]): Promise<void> {
+    const named = (folder: string) => ({ uri: uriOf(folder), name: path.basename(folder) });
+    await this.connection.sendNotification('workspace/didChangeWorkspaceFolders', {
+      event: { added: added.map(named), removed: removed.map(named) },
+    });
+  }
+
   ask<Answer>(method: string, params: unknown): Promise<Answer> {
     return this.connection.sendRequest(method, params);
   }

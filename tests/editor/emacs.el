@@ -1,8 +1,9 @@
-;;; Run in Emacs by emacs.test.ts: opens the file with eglot, writes down the marks, lists the food at the first unlisted one, saves.  -*- lexical-binding: t -*-
+;;; Run in Emacs by emacs.test.ts, with the README's settings: opens the file with eglot, writes down the marks, lists the food at the first unlisted one, saves.  -*- lexical-binding: t -*-
 (package-initialize)
 (require 'cl-lib)
 (require 'eglot)
 (require 'json)
+(load (getenv "TAMIS_SETTINGS") nil t)
 
 (defun tamis-wait (wished)
   "Lets the server speak until WISHED, for a minute at most."
@@ -20,14 +21,13 @@
 
 (let* ((root (file-name-as-directory (getenv "TAMIS_FOLDER")))
        (project-find-functions (list (lambda (_) (cons 'transient root))))
-       (command (append (json-parse-string (getenv "TAMIS_COMMAND") :array-type 'list) nil))
        (eglot-sync-connect 60)
        (enable-local-variables nil)
        offered)
   (find-file (expand-file-name (getenv "TAMIS_RECIPE") root))
   (unless (eq major-mode 'markdown-mode) (markdown-mode))
-  (setq-local eglot-server-programs (list (cons 'markdown-mode command)))
-  (apply #'eglot--connect (eglot--guess-contact))
+  ;; Without a screen no command is over, and eglot waits for one.
+  (run-hooks 'post-command-hook)
   (tamis-wait #'tamis-unlisted)
   (let* ((last-nonmenu-event ?a)
          (marks (mapcar (lambda (each)

@@ -1,12 +1,13 @@
 /** Emacs with eglot opens a recipe of the demo, shows its marks, lists a food by a code action, and saves. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { readManuscript } from '../../src/reading/read.js';
-import { command, manuscript } from '../cli/run.js';
+import { manuscript } from '../cli/run.js';
 import { demo, filesIn } from './editor.js';
+import { pathWithTamis, settingsFor } from './settings.js';
 
 const needed = "(progn (package-initialize) (require 'eglot) (require 'markdown-mode))";
 const missing = spawnSync('emacs', ['--batch', '--eval', needed]).status !== 0;
@@ -23,13 +24,16 @@ describe.skipIf(missing)('Emacs', () => {
     const report = path.join(folder, 'report.json');
     const script = fileURLToPath(new URL('emacs.el', import.meta.url));
     const before = readFileSync(path.join(folder, RECIPE), 'utf8');
+    const settings = path.join(folder, 'init.el');
+    writeFileSync(settings, settingsFor('**Emacs**'));
     const run = spawnSync('emacs', ['--batch', '-l', script], {
       cwd: folder,
       env: {
         ...process.env,
         TAMIS_FOLDER: folder,
         TAMIS_RECIPE: RECIPE,
-        TAMIS_COMMAND: JSON.stringify([process.execPath, command, 'serve']),
+        PATH: pathWithTamis(),
+        TAMIS_SETTINGS: settings,
         TAMIS_REPORT: report,
       },
       encoding: 'utf8',

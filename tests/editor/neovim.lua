@@ -1,5 +1,4 @@
--- Run in Neovim by neovim.test.ts: opens the file, writes down the diagnostics, lists the food at the first unlisted one, saves.
-local command = vim.fn.json_decode(vim.env.TAMIS_COMMAND)
+-- Run in Neovim by neovim.test.ts, with the README's settings: opens the file, writes down the diagnostics, lists the food at the first unlisted one, saves.
 local report = {}
 
 local function tell(name, value)
@@ -7,8 +6,8 @@ local function tell(name, value)
   vim.fn.writefile({ vim.fn.json_encode(report) }, vim.env.TAMIS_REPORT)
 end
 
-local client = vim.lsp.start_client({ name = 'tamis', cmd = command, root_dir = vim.fn.getcwd() })
-vim.lsp.buf_attach_client(0, client)
+vim.cmd('edit ' .. vim.env.TAMIS_RECIPE)
+vim.bo.filetype = 'markdown'
 
 local function shown(code)
   return vim.tbl_filter(function(each)
@@ -40,6 +39,8 @@ if found then
   end))
   vim.cmd('write')
 end
-vim.lsp.stop_client(client)
-vim.wait(5000, function() return vim.lsp.get_client_by_id(client) == nil or vim.lsp.get_client_by_id(client).is_stopped() end)
+for _, client in ipairs(vim.lsp.get_active_clients()) do
+  client.stop()
+  vim.wait(5000, function() return client.is_stopped() end)
+end
 vim.cmd('qall!')

@@ -1,12 +1,13 @@
 /** Neovim, headless, opens a recipe of the demo, shows its marks, lists a food by a code action, and saves. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { readManuscript } from '../../src/reading/read.js';
-import { command, manuscript } from '../cli/run.js';
+import { manuscript } from '../cli/run.js';
 import { demo, filesIn } from './editor.js';
+import { pathWithTamis, settingsFor } from './settings.js';
 
 const missing = spawnSync('nvim', ['--version']).error !== undefined;
 if (missing) process.stdout.write('Neovim is not installed (nvim): its test is skipped.\n');
@@ -21,12 +22,15 @@ describe.skipIf(missing)('Neovim', () => {
     const report = path.join(folder, 'report.json');
     const script = fileURLToPath(new URL('neovim.lua', import.meta.url));
     const before = readFileSync(path.join(folder, RECIPE), 'utf8');
-    const run = spawnSync('nvim', ['--headless', '--clean', RECIPE, '-c', `luafile ${script}`], {
+    const settings = path.join(folder, 'init.lua');
+    writeFileSync(settings, settingsFor('Neovim 0.7 to 0.10'));
+    const run = spawnSync('nvim', ['--headless', '--clean', '-u', settings, '-c', `luafile ${script}`], {
       cwd: folder,
       env: {
         ...process.env,
         HOME: folder,
-        TAMIS_COMMAND: JSON.stringify([process.execPath, command, 'serve']),
+        PATH: pathWithTamis(),
+        TAMIS_RECIPE: RECIPE,
         TAMIS_REPORT: report,
       },
       encoding: 'utf8',

@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { Chalk } from 'chalk';
 import { describe, expect, test } from 'vitest';
+import { rules as allRules } from '../../rules/index.js';
 import type { Mark } from '../../rules/rule.js';
+import { readManuscript } from '../../src/reading/read.js';
 import type { Reading } from '../../src/reading/types.js';
 import { caution } from '../../src/reports/caution.js';
 import { galley } from '../../src/reports/galley.js';
@@ -14,6 +17,17 @@ const print = (what: Reading, width = 72): string =>
 const lines = (what: Reading, width = 72): string[] => print(what, width).split('\n');
 
 describe('a galley', () => {
+  test('of the demo is what the README shows', () => {
+    const path = 'mains/orchard-pork-loin.md';
+    const from = (file: string) => readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8');
+    const demo = readManuscript([{ path, text: from(`fixtures/lock-keepers-table/draft/${path}`) }]);
+    const shown = galley(demo, { color: new Chalk({ level: 0 }), width: 80, rules: allRules });
+    const readme = from('README.md');
+    const begin = readme.indexOf('    Orchard Pork Loin');
+    const example = readme.slice(begin, readme.indexOf('\n\nThe last word', begin)).replace(/^ {4}/gm, '');
+    expect(example.split('\n').length).toBeGreaterThan(8);
+    expect(shown).toContain(example);
+  });
   test('is laid out as an editor lists queries', () => {
     const fault = mark(broth, 'swirl in the cream', { recipe });
     expect(print(reading([fault]))).toBe(

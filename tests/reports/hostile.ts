@@ -11,6 +11,7 @@ const attempts = [
   '<!-- <iframe srcdoc="<script>parent.owned = 3</script>"></iframe>',
   '<a href="javascript:window.owned = 4">here</a>',
   '&lt;b&gt; &#60;i&#62; `window.owned`',
+  'Donaudampfschifffahrt'.repeat(15),
   '\u202Egnp.soup\u2066 \u200Fleft\u061C \u2028 \u0000 \uD800',
 ];
 export const evil = attempts.join(' ');

@@ -43,6 +43,16 @@ describe('a query sheet', () => {
     );
     expect(text).toContain('Offered: Take it out');
   });
+  test('quotes the other side once where there is no more to say of it, and with the marks of a printed page', () => {
+    const twice = mark(broth, 'Serves 4', {
+      recipe,
+      message: '"Serves 4" stands twice.',
+      related: [{ file: broth.path, span: spanOf(broth, 'Serves 4'), message: 'Serves 4' }],
+    });
+    const said = html(reading([twice]), rules);
+    expect(said).toContain('Compare line 3: <q><bdi>Serves 4</bdi></q></p>');
+    expect(said).toContain('“Serves 4” stands twice.');
+  });
   test('says the caution where a mark is about safety, and only there', () => {
     const safety = mark(broth, 'cream', { rule: 'safe-temperature' });
     expect(html(reading([safety]), rules)).toContain(caution);

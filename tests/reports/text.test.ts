@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { clip, displayWidth, oneLine, visible, wrap } from '../../src/reports/text.js';
-import { countOf, joined } from '../../src/reports/words.js';
+import { countOf, curled, joined } from '../../src/reports/words.js';
 
 describe('text in a terminal', () => {
   test('a control character is shown as its picture', () => {
@@ -52,4 +52,16 @@ describe('counts in words', () => {
     expect(joined(['one', 'two', 'three'])).toBe('one, two and three');
     expect(joined(['one'])).toBe('one');
   });
+});
+
+describe('quotation marks', () => {
+  test('are set as on a printed page', () => {
+    expect(curled('"A" here; the list has "B" ("C").')).toBe('“A” here; the list has “B” (“C”).');
+  });
+  test.each(['a 9" pan', 'a 9" by 13" pan', 'the "9" pan"', 'src="x" "', '"'])(
+    'that may be inches stay: %s',
+    (text) => {
+      expect(curled(text)).toBe(text);
+    },
+  );
 });

@@ -10,12 +10,13 @@ let client: languageclient.LanguageClient | undefined;
 
 async function activate(): Promise<void> {
   const command = commandToRun();
-  // On Windows, what npm installs is a script that only a shell can run.
+  // On Windows, what npm installs is a script that only a shell can run, and a shell parts a path at its blanks.
   const shell = process.platform === 'win32';
+  const run = shell ? `"${command}"` : command;
   client = new languageclient.LanguageClient(
     'tamis',
     'tamis',
-    { command, args: ['serve'], options: { shell } },
+    { command: run, args: ['serve'], options: { shell } },
     {
       documentSelector: [
         { language: 'markdown', scheme: 'file' },

@@ -2,7 +2,7 @@
 import type { Mark, Related } from '../../../rules/rule.js';
 import { type Group, numberOf } from '../groups.js';
 import type { Places } from '../places.js';
-import { capitalized } from '../words.js';
+import { capitalized, curled } from '../words.js';
 import { type Markup, markup } from './markup.js';
 import { quotePassage, shortened } from './passage.js';
 
@@ -60,9 +60,9 @@ function query(mark: Mark, number: string, group: SheetParts['groups'][number], 
 <h4 id="${id}"><span class="number">${number}</span> <span class="weight">${mark.weight}</span> <span class="line">line ${line}</span></h4>
 <div class="asked">
 <blockquote>${quoted(mark, places)}</blockquote>
-<p class="message">${mark.message}</p>
-${mark.related.map((related) => comparison(mark, related, places))}<p class="advice">${mark.advice}</p>
-${mark.mends.map(({ label }) => markup`<p class="mend">Offered: ${label}</p>\n`)}<p class="rule"><a href="#rule-${mark.rule}">${mark.rule}</a></p>
+<p class="message">${curled(mark.message)}</p>
+${mark.related.map((related) => comparison(mark, related, places))}<p class="advice">${curled(mark.advice)}</p>
+${mark.mends.map(({ label }) => markup`<p class="mend">Offered: ${curled(capitalized(label))}</p>\n`)}<p class="rule"><a href="#rule-${mark.rule}">${mark.rule}</a></p>
 <label for="${id}-answer">Answer <span class="quiet">to ${number}, ${nameOf(group)}</span></label>
 <div class="answer"><textarea id="${id}-answer" rows="3" dir="auto" spellcheck="true" data-fingerprint="${fingerprints.get(mark)!}"></textarea><div class="written" aria-hidden="true"></div></div>
 </div>
@@ -84,6 +84,8 @@ function comparison(mark: Mark, { file, span, message }: Related, places: Places
   const { line } = places.place(file, span.start);
   const place = file === mark.file ? `line ${line}` : `${file}, line ${line}`;
   const words = shortened(places.words(file, span));
+  // Some say no more of the place than its words.
+  if (message === words) return markup`<p class="compare">Compare ${place}: <q><bdi>${words}</bdi></q></p>\n`;
   const quote = words === '' ? [] : [markup` <q><bdi>${words}</bdi></q>`];
-  return markup`<p class="compare">Compare ${place}: ${message}${quote}</p>\n`;
+  return markup`<p class="compare">Compare ${place}: ${curled(message)}${quote}</p>\n`;
 }

@@ -19,7 +19,7 @@ body {
   max-width: 54rem; margin: 1.5rem auto; padding: 2.5rem 3rem 3rem 2rem;
   color: var(--ink); background: var(--paper); box-shadow: 0 1px 5px rgb(0 0 0 / 25%);
   font: 1.0625rem/1.6 "Iowan Old Style", "Palatino Linotype", Palatino, "Book Antiqua", Georgia, serif;
-  overflow-wrap: break-word;
+  overflow-wrap: anywhere;
 }
 h1, h2, h3, h4 { font-weight: normal; line-height: 1.25; text-wrap: balance; }
 h1 { margin: 0; font-size: 2.2rem; letter-spacing: 0.01em; }
@@ -49,7 +49,7 @@ a:hover { text-decoration-color: currentcolor; }
 .legend dt { color: var(--pencil); text-decoration: underline var(--stroke) 2px; text-underline-offset: 0.25em; }
 
 .plots { display: grid; grid-template-columns: repeat(auto-fit, minmax(19rem, 1fr)); gap: 1.5rem 2.5rem; margin-top: 1.5rem; }
-.plot { width: 100%; border-collapse: collapse; font-size: 0.9rem; line-height: 1.35; }
+.plot { width: 100%; table-layout: fixed; border-collapse: collapse; font-size: 0.9rem; line-height: 1.35; }
 .plot caption { margin-bottom: 0.3rem; text-align: left; font-size: 1.05rem; font-style: italic; }
 .plot th, .plot td { padding: 0.2rem 0; text-align: left; font-weight: normal; vertical-align: middle; }
 .plot thead th { color: var(--soft); border-bottom: 1px solid var(--line); font-size: 0.8rem; }
@@ -96,7 +96,8 @@ label { font-size: 0.95rem; }
   background: repeating-linear-gradient(transparent 0 calc(2rem - 1px), var(--line) calc(2rem - 1px) 2rem) var(--paper);
 }
 .written { visibility: hidden; white-space: pre-wrap; overflow-wrap: anywhere; }
-.reasons dl > div { margin: 0.8rem 0; padding: 0.2rem 0.4rem; }
+.reasons dl > div { margin: 0.8rem -0.4rem; padding: 0.2rem 0.4rem; }
+.reasons .times { margin-left: 0.6rem; color: var(--soft); font-size: 0.85rem; font-style: normal; font-weight: normal; }
 .reasons dt { font-style: italic; font-weight: bold; }
 .reasons dd { margin: 0; }
 footer { margin-top: 3rem; color: var(--soft); font-size: 0.9rem; }
@@ -116,11 +117,17 @@ footer { margin-top: 3rem; color: var(--soft); font-size: 0.9rem; }
   h2 { margin-top: 1.6rem; }
   h3 { margin-top: 1.2rem; }
   h2, h3 { break-after: avoid; }
+  /* As the head of a table its name stands again on each page that a recipe goes on to: a query is named by both. */
+  .recipe { display: table; width: 100%; margin-top: 1.2rem; table-layout: fixed; }
+  .recipe > h3 { display: table-header-group; break-inside: avoid; }
+  .recipe > h3 bdi { display: block; padding-bottom: 0.9rem; }
+  .recipe > .file { margin-top: -0.8rem; break-inside: avoid; }
   article { margin: 0.8rem 0 1.2rem; grid-template-columns: 4.6rem 1fr; }
   blockquote { line-height: 1.6; }
   p { margin: 0.2rem 0; }
   .rule { margin: 0 0 0.3rem; }
   .file { break-after: avoid; }
+  .reasons dl > div { margin: 0.5rem 0; padding: 0; }
   article, .plot tr, .reasons dl > div { break-inside: avoid; }
   .skip, .tools > :not(#shown), .tools:not(.filtered), nav { display: none; }
   .tools { margin: 1rem 0 0; padding: 0; border: 0; background: none; }
