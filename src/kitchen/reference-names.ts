@@ -19,7 +19,7 @@ export interface NamedReference extends Extent {
 }
 
 /** What every reference has some of; a text without it need not be read word by word. */
-const SIGNS = /\b(?:[Ss]ee|[Rr]efer|[Pp]ages?|[Pp]p?\.? ?(?:\d|X{2}|x{2}|N{2}|TK)|[Rr]ecipe|as in)\b/;
+const SIGNS = /\b(?:[Ss]ee|[Rr]efer|[Pp]ages?|[Pp]p?\.? ?(?:\d+|X+|x+|N+|TK)|[Rr]ecipe|as in)\b/;
 const CAPITALS = /\p{Lu}[\p{L}'’-]+(?: (?:\p{Ll}{1,4} ){0,2}\p{Lu}[\p{L}'’-]+)+/gu;
 
 /** Whether a text has one of the words that send a reader elsewhere. */

@@ -81,12 +81,18 @@ export function makeChosen(
 /** Overlapping mends wait for the next round; more of them on one spot than this is no author's text. */
 const MOST_ROUNDS = 100;
 
+/** Some of a page's mends made, all of them, none, and one more. */
+const MOST_LATELY = 4;
+
 /** The manuscript as it is after the mends made so far. */
 class Draft {
   reading: Reading;
   private pages: readonly PageReading[];
   private readonly rounds = new Map<string, Round[]>();
   private readonly mends = new Map<string, number>();
+  /** The last readings of each page: trying mends by halves, most pages come again as they were. */
+  private readonly lately = new Map<string, PageReading[]>();
+  private readonly known: WeakMap<PageReading, readonly Mark[]> = new WeakMap();
 
   constructor(
     private readonly files: readonly SourceFile[],
@@ -98,7 +104,7 @@ class Draft {
       onPage?.(index + 1, files.length);
       return page;
     });
-    this.reading = readBook(this.pages, options);
+    this.reading = readBook(this.pages, options, this.known);
   }
 
   /** As many of the choices as can be made without a new mark: all at once, else each half by itself. */
@@ -120,7 +126,7 @@ class Draft {
     }
     for (const { mark } of choices) this.mends.set(mark.file, (this.mends.get(mark.file) ?? 0) + 1);
     this.pages = this.pagesWith(edits);
-    this.reading = readBook(this.pages, this.options);
+    this.reading = readBook(this.pages, this.options, this.known);
   }
 
   changed(): MendedFile[] {
@@ -141,7 +147,7 @@ class Draft {
     );
     if (idle) return false;
     const mended: readonly Mark[] = choices.map(({ mark }) => mark);
-    return !leavesNewMarks(this.reading.marks, readBook(pages, this.options).marks, edits, mended);
+    return !leavesNewMarks(this.reading.marks, readBook(pages, this.options, this.known).marks, edits, mended);
   }
 
   private pagesWith(edits: ReadonlyMap<string, readonly Edit[]>): PageReading[] {
@@ -149,7 +155,16 @@ class Draft {
       const own = edits.get(each.page.path);
       return own === undefined
         ? each
-        : readPage({ path: each.page.path, text: applyEdits(each.page.text, own) }, this.options.style);
+        : this.read({ path: each.page.path, text: applyEdits(each.page.text, own) });
     });
+  }
+
+  private read(file: SourceFile): PageReading {
+    const lately = this.lately.get(file.path) ?? [];
+    const same = lately.find(({ page }) => page.text === file.text);
+    if (same !== undefined) return same;
+    const read = readPage(file, this.options.style);
+    this.lately.set(file.path, [read, ...lately].slice(0, MOST_LATELY));
+    return read;
   }
 }
