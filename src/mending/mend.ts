@@ -147,7 +147,12 @@ class Draft {
     );
     if (idle) return false;
     const mended: readonly Mark[] = choices.map(({ mark }) => mark);
-    return !leavesNewMarks(this.reading.marks, readBook(pages, this.options, this.known).marks, edits, mended);
+    return !leavesNewMarks(
+      this.reading.marks,
+      readBook(pages, this.options, this.known).marks,
+      edits,
+      mended,
+    );
   }
 
   private pagesWith(edits: ReadonlyMap<string, readonly Edit[]>): PageReading[] {
