@@ -4,7 +4,7 @@
  */
 import type { Edit, Mark } from '../../rules/rule.js';
 import type { SourceFile } from '../manuscript/types.js';
-import { readBook, readPage } from '../reading/read.js';
+import { type KnownMarks, readBook, readPage } from '../reading/read.js';
 import type { PageReading, Reading, ReadingOptions } from '../reading/types.js';
 import { type Choice, editsByFile, settleOverlaps, sureChoices } from './choice.js';
 import { applyEdits } from './edits.js';
@@ -92,7 +92,7 @@ class Draft {
   private readonly mends = new Map<string, number>();
   /** The last readings of each page: trying mends by halves, most pages come again as they were. */
   private readonly lately = new Map<string, PageReading[]>();
-  private readonly known: WeakMap<PageReading, readonly Mark[]> = new WeakMap();
+  private readonly known: KnownMarks = new WeakMap();
 
   constructor(
     private readonly files: readonly SourceFile[],

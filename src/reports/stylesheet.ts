@@ -239,7 +239,7 @@ function referencesOf(reading: Reading, places: Places): StylesheetReport['refer
     if (
       title === undefined
         ? sign === 'capitals'
-        : dish !== null && targets.every((each) => each.path === dish.page.path && isOwn(each, dish))
+        : title.path === from.path && dish !== null && isOwn(title, dish)
     )
       continue;
     const about = title?.text ?? onOneLine(name);
