@@ -248,11 +248,23 @@ function followed(
 ): Reference[] {
   return named
     .filter(({ name }) => headingKind(name) === null)
-    .map((reference) => {
+    .map((each) => {
+      const reference = titles.exact(each.name).length > 0 ? each : (withoutOpening(each, titles) ?? each);
       const exact = titles.exact(reference.name);
       const targets = exact.length > 0 ? exact : titles.loosely(reference.name);
       return { ...reference, ...place, targets, exact: exact.length > 0 };
     });
+}
+
+/** "Begin with the Plum Jam": what is left behind the article, where that is the whole of a title. */
+function withoutOpening(reference: NamedReference, titles: Titles): NamedReference | null {
+  const { name, start } = reference;
+  for (const { index } of name.matchAll(/(?<=\s(?:the|an?|our|my|your)\s)\p{Lu}/gu)) {
+    const left = name.slice(index);
+    if (left.includes(' ') && titles.exact(left).length > 0)
+      return { ...reference, name: left, start: start + index };
+  }
+  return null;
 }
 
 function dishesOf(book: Book): ReadonlyMap<Page, readonly Dish[]> {
