@@ -47,7 +47,7 @@ describe('a recipe is referred to', () => {
     [' (See the recipe for plum jam, page 3.)', ['plum jam', 'see', 3, 'Black Plum Jam']],
     [' Serve with the Black Plum Jam.', ['Black Plum Jam', 'capitals', null, 'Black Plum Jam']],
     [' Serve with “Black Plum Jam” (p. 12).', ['Black Plum Jam', 'page', 12, 'Black Plum Jam']],
-    [' Spread with the Red Black Plum Jam (page 12).', ['Red Black Plum Jam', 'page', 12]],
+    [' Spread with the Quince and Black Plum Jam (page 12).', ['Quince and Black Plum Jam', 'page', 12]],
     [' Begin with the Black Plum Jam (page 12).', ['Black Plum Jam', 'page', 12, 'Black Plum Jam']],
     [' For the Black Plum Jam see p. 12.', ['Black Plum Jam', 'page', 12, 'Black Plum Jam']],
   ])('in a step:%s', (end, expected) => expect(named('1 tablespoon butter', end)).toEqual([expected]));
