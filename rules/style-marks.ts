@@ -1,5 +1,7 @@
 /** Makes the marks of the rules of wording: one a decision where the book has not decided, one a place where it has. */
 
+import { namesOf } from '../src/kitchen/book-names.js';
+import { namesRecipe } from '../src/kitchen/references.js';
 import type { Book, Dish } from '../src/kitchen/types.js';
 import {
   type Decision,
@@ -133,9 +135,12 @@ export function* unwantedFindings(
 ): Iterable<BookFinding> {
   if (Object.keys(style[of]).length === 0) return;
   const unwanted = new Unwanted(style[of], of);
+  const names = namesOf(book);
   for (const dish of book.dishes) {
     for (const passage of textsOf(dish.recipe)) {
       for (const { wanted, written, start, end, isStem } of unwanted.in(passage)) {
+        // A reference has the words of the title, and is put right with it.
+        if (passage !== dish.recipe.title && namesRecipe(names, dish, passage.span(start, end))) continue;
         // A title is the author's; the words around it may hang on it.
         const mends =
           passage === dish.recipe.title

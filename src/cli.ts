@@ -242,7 +242,7 @@ async function watchManuscript(
     const { pages, changed } = keeper.read(gathered.files);
     const troubles = troublesOf(gathered);
     // A house style in the middle of being written leaves the last good one standing.
-    style = await styleOf(gathered, house).catch((error: unknown) => {
+    style = await styleOf(gathered, house, (line) => troubles.push(line)).catch((error: unknown) => {
       if (!(error instanceof Failure)) throw error;
       troubles.push(error.message);
       return style;
@@ -342,11 +342,12 @@ function troublesOf({ troubles }: Gathered): string[] {
   return troubles.map(({ where, what, remedy }) => `${where}: ${what}; ${remedy}`);
 }
 
-function styleOf(gathered: Gathered, named?: string): Promise<HouseStyle> {
+function styleOf(gathered: Gathered, named?: string, tell = complain): Promise<HouseStyle> {
   return houseStyle(
     gathered,
     named,
     rules.map((rule) => rule.name),
+    tell,
   );
 }
 

@@ -54,8 +54,8 @@ export const referenceBroken: BookRule = {
       // A slip of the pen is another rule's; with one recipe there is no book to look in.
       if (titles.recipes.length < 2 || titles.misspelled(reference.name) !== null) continue;
       // A name that the list and a step of one recipe have is asked about once.
-      const { dish, name } = reference;
-      const key = `${dish.recipe.span.start} ${dish.page.path} ${name.toLowerCase()}`;
+      const { from, dish, name } = reference;
+      const key = `${dish?.recipe.span.start} ${from.path} ${name.toLowerCase()}`;
       if (told.has(key)) continue;
       told.add(key);
       yield lost(book, reference, titles.nearest(reference.name));
@@ -86,8 +86,8 @@ function* lostLinks(book: Book): Iterable<BookFinding> {
 function lost(book: Book, reference: Reference, nearest: Title | null): BookFinding {
   return {
     ...placeOf(reference),
-    // In small letters it may be a bought thing.
-    weight: reference.proper ? 'fault' : 'query',
+    // In small letters it may be a bought thing; outside a recipe, a table or an essay.
+    weight: reference.proper && reference.dish !== null ? 'fault' : 'query',
     message: `No recipe that was read is called "${reference.name}"${nearest === null ? '' : `; there is "${nearest.text}"`}.`,
     advice: 'Name the recipe as it is titled, or take the reference out.',
     related: nearest === null ? [] : [titled(book, nearest)],
@@ -103,7 +103,7 @@ function twoPages(reference: Reference, other: Reference): BookFinding {
     advice: 'Give one page for one recipe.',
     related: [
       {
-        file: other.dish.page.path,
+        file: other.from.path,
         span: other.passage.span(other.start, other.end),
         message: 'the other page',
       },
@@ -111,10 +111,10 @@ function twoPages(reference: Reference, other: Reference): BookFinding {
   };
 }
 
-function placeOf({ dish, passage, start, end, name }: Reference) {
+function placeOf({ from, dish, passage, start, end, name }: Reference) {
   return {
-    file: dish.page.path,
-    recipe: dish.recipe.title?.text ?? null,
+    file: from.path,
+    recipe: dish?.recipe.title?.text ?? null,
     span: passage.span(start, end),
     subject: name,
   };
@@ -125,6 +125,6 @@ function titled(book: Book, title: Title) {
   return { file: page.path, span: passage.span(), message: 'the nearest title' };
 }
 
-function renaming({ dish, passage, start, end }: Reference, { text }: Title) {
-  return offered(`name it "${text}"`, replacing(dish.page, passage, [start, end], text));
+function renaming({ from, passage, start, end }: Reference, { text }: Title) {
+  return offered(`name it "${text}"`, replacing(from, passage, [start, end], text));
 }

@@ -39,12 +39,12 @@ export const referenceMisspelled: BookRule = {
   ],
   *look(book) {
     for (const { reference, title, sameWords } of misspelledReferences(book)) {
-      const { dish, passage, start, end, name } = reference;
+      const { from, dish, passage, start, end, name } = reference;
       const titled = standingOf(book, title);
-      const edit = replacing(dish.page, passage, [start, end], title.text);
+      const edit = replacing(from, passage, [start, end], title.text);
       yield {
-        file: dish.page.path,
-        recipe: dish.recipe.title?.text ?? null,
+        file: from.path,
+        recipe: dish?.recipe.title?.text ?? null,
         span: passage.span(start, end),
         subject: name,
         weight: reference.sign === 'capitals' && !sameWords ? 'query' : 'fault',

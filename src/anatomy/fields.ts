@@ -87,12 +87,20 @@ export function countAlone(passage: Passage): StatedYield | null {
   const text = passage.text.trim();
   if (!startsWithNumber(text) || !/^\S+(?:\s+\S+){1,4}$/.test(text)) return null;
   const parsed = readYield(text);
+  // "About 2 cups": an amount of nothing but the dish.
+  if (parsed?.measures.length === 1 && parsed.measures[0]!.end === text.length)
+    return { passage: passage.trim(), parsed };
+  // "4 boats came for these." is a sentence.
+  if (parsed !== null && /[.!?]$/.test(text) && wordCount(parsed.of) > MOST_COUNTED_WORDS) return null;
   if (!parsed?.amount || parsed.of === '' || parsed.measures.length > 0 || /[:,]/.test(text)) return null;
   if (parsed.of.split(' ').some((word) => isWord(singular(fold(word)), 'no-yield'))) return null;
   // "One pot supper" counts nothing; "one 9-inch pie" does.
   if (!/\d/.test(text) && parsed.amount.low.equals(1) && parsed.dimensions.length === 0) return null;
   return { passage: passage.trim(), parsed };
 }
+
+/** "12 small rolls." */
+const MOST_COUNTED_WORDS = 2;
 
 /** Whether the text opens with a figure or a word for a number, perhaps with "about" before it. */
 function startsWithNumber(text: string): boolean {

@@ -20,7 +20,7 @@ import { ListBuilder } from './lists.js';
 import { MethodBuilder } from './method.js';
 import type { Outline } from './outline.js';
 import type { Content, Piece, Section } from './sections.js';
-import { isTitle, labelledKind, opensAsStep, partedAtFields, remarkKind, textsOf } from './texts.js';
+import { isTitle, isTools, labelledKind, opensAsStep, partedAtFields, remarkKind, textsOf } from './texts.js';
 import type { Recipe, StatedTime, StatedYield } from './types.js';
 
 export interface Naming {
@@ -63,6 +63,8 @@ class RecipeBuilder {
   /** How sure the surest list and method of the recipe are: less sure blocks are then neither. */
   private readonly surestList: number;
   private readonly surestMethod: number;
+  /** Whether all that reads as a method stands before the list. */
+  private readonly stepsFirst: boolean;
 
   constructor(
     private readonly page: Page,
@@ -76,14 +78,19 @@ class RecipeBuilder {
     this.readTitle();
     let list = NONE as number;
     let method = NONE as number;
+    let listed = false;
+    let after = false;
     for (const { pieces } of outline.sections) {
       for (const { reads } of pieces) {
+        listed ||= reads.list >= CLEAR;
+        after ||= listed && reads.method > NONE;
         list = Math.max(list, reads.list);
         method = Math.max(method, reads.method);
       }
     }
     this.surestList = list;
     this.surestMethod = method;
+    this.stepsFirst = listed && !after;
   }
 
   /** "Jam (makes 4 jars)": the yield is no part of the name. */
@@ -182,7 +189,8 @@ class RecipeBuilder {
         return;
       }
     }
-    if (part ? reads.list > NONE : this.isList(piece, section)) this.readList(block, group);
+    if (section.scope === 'list' && isTools(block)) append(this.equipment, textsOf(block));
+    else if (part ? reads.list > NONE : this.isList(piece, section)) this.readList(block, group);
     else if (part ? this.isStepOfPart(piece) : this.isMethod(piece, section.scope)) {
       const seen = this.groups.get(group);
       // The heading over a list is not yet that of the steps below the list.
@@ -282,6 +290,7 @@ class RecipeBuilder {
     }
     if (this.surestMethod === SAID) return false;
     if (reads.method === NONE) return this.isAmongSteps(block, scope);
+    if (this.stepsFirst && reads.method === CLEAR) return true;
     return this.listed || this.list.listings.length > 0;
   }
 

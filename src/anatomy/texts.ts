@@ -1,7 +1,11 @@
 /** The texts of a block one by one, and what a paragraph says of itself. */
 import { type HeadingKind, headingKind } from '../larder/headings.js';
+import { phraseAt } from '../larder/kitchen-words.js';
+import { fold } from '../larder/names.js';
+import { vesselAt } from '../larder/vessels.js';
 import { Passage } from '../manuscript/passage.js';
 import type { Block } from '../manuscript/types.js';
+import { itemTexts } from './evidence.js';
 import { openLabel, readFields } from './fields.js';
 import { instructs, opensWithCommand, startsWithAmount, wordCount } from './language.js';
 import type { Content } from './sections.js';
@@ -80,4 +84,20 @@ const EMPTY = new Passage('', []);
 export function withoutMark(line: Passage): Passage {
   const bullet = /^(?:\[[ xX]?\]|[•·▢☐☑✓□◦‣●○*–—-])\s+/.exec(line.text);
   return bullet === null ? line : line.slice(bullet[0].length);
+}
+
+/** "You will need" over nothing but tins and tools is no list of ingredients. */
+export function isTools(block: Content): boolean {
+  if (block.type !== 'list') return false;
+  const texts = itemTexts(block);
+  return texts.length > 0 && texts.every(namesTool);
+}
+
+/** Whether the words are a vessel's or a tool's, with nothing before it but a number, a size or what it is like. */
+function namesTool(text: string): boolean {
+  const keys = (text.match(/\p{L}[\p{L}\p{M}'’]*/gu) ?? []).map(fold);
+  return keys.some((_, at) => {
+    const length = vesselAt(keys, at)?.length ?? phraseAt(keys, at, 'special-tool')?.length;
+    return length !== undefined && at + length === keys.length;
+  });
 }

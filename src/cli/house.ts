@@ -2,6 +2,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { type HouseStyle, undecided } from '../manuscript/house-style.js';
+import type { NamedPath } from '../manuscript/house-style-file.js';
 import { decode } from './decode.js';
 import { Failure } from './failure.js';
 import type { Gathered } from './files.js';
@@ -10,12 +11,13 @@ export const houseFile = 'house-style.yaml';
 
 /**
  * The style by which to read; that of a book without decisions where there is no file. Throws with every line that is
- * wrong. What it says of folders is meant from its own folder on; one that is named from elsewhere speaks of the root.
+ * wrong, and tells of paths that are not there. What it says of folders is meant from its own folder on; one that is named from elsewhere speaks of the root.
  */
 export async function houseStyle(
   gathered: Pick<Gathered, 'folders' | 'root'>,
   named: string | undefined,
   rules: readonly string[],
+  tell: (line: string) => void,
 ): Promise<HouseStyle> {
   const file = named === undefined ? nearestOf(gathered.folders) : path.resolve(named);
   if (file === null) return undecided;
@@ -26,8 +28,20 @@ export async function houseStyle(
   // Most manuscripts have none, and zod and YAML take longer to load than a chapter to read.
   const { readHouseStyle } = await import('../manuscript/house-style-file.js');
   const result = readHouseStyle(text, rules, outside ? '' : home);
-  if ('style' in result) return result.style;
+  if ('style' in result) {
+    if (!outside) for (const line of idlePaths(result.paths, path.dirname(file))) tell(`${shown}:${line}`);
+    return result.style;
+  }
   throw new Failure(result.troubles.map(({ line, what }) => `${shown}:${line}: ${what}`).join('\n'));
+}
+
+/** What the style says of files and folders that are not there does nothing, and most often is a slip of the pen. */
+function idlePaths(paths: readonly NamedPath[], folder: string): string[] {
+  return paths
+    .filter((named) => !fs.existsSync(path.join(folder, named.path)))
+    .map(
+      ({ line, key, path: name }) => `${line}: "${key}" names "${name}", and there is no such file or folder`,
+    );
 }
 
 function isInside(folder: string, file: string): boolean {

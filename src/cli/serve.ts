@@ -30,10 +30,10 @@ const disk: Disk = {
   style: async (folder) => {
     try {
       const names = rules.map((rule) => rule.name);
-      return {
-        style: await houseStyle({ folders: [folder], root: folder }, undefined, names),
-        trouble: null,
-      };
+      const told: string[] = [];
+      const tell = (line: string) => told.push(line);
+      const style = await houseStyle({ folders: [folder], root: folder }, undefined, names, tell);
+      return { style, trouble: told.length === 0 ? null : told.join('\n') };
     } catch (error) {
       if (!(error instanceof Failure)) throw error;
       return { style: undecided, trouble: error.message };

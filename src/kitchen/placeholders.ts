@@ -5,7 +5,8 @@ import { phraseAt } from '../larder/kitchen-words.js';
 import { unitNamed } from '../larder/units.js';
 import { once } from '../manuscript/once.js';
 import type { Passage } from '../manuscript/passage.js';
-import type { Block, Page, Span } from '../manuscript/types.js';
+import { passagesOf } from '../manuscript/texts.js';
+import type { Page, Span } from '../manuscript/types.js';
 
 export interface Placeholder {
   readonly span: Span;
@@ -22,24 +23,6 @@ export const placeholdersOf = once((page: Page): readonly Placeholder[] =>
     SIGNS.test(passage.text) ? placeholdersIn(passage) : [],
   ),
 );
-
-function passagesOf(blocks: readonly Block[]): Passage[] {
-  return blocks.flatMap((block) => {
-    switch (block.type) {
-      case 'heading':
-      case 'paragraph':
-        return [block.passage];
-      case 'list':
-        return block.items.flatMap((item) => passagesOf(item.blocks));
-      case 'table':
-        return block.rows.flat();
-      case 'quote':
-        return passagesOf(block.blocks);
-      default:
-        return [];
-    }
-  });
-}
 
 function placeholdersIn(passage: Passage): Placeholder[] {
   const items = readText(passage.text);

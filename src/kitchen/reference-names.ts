@@ -19,7 +19,7 @@ export interface NamedReference extends Extent {
 }
 
 /** What every reference has some of; a text without it need not be read word by word. */
-const SIGNS = /\b(?:[Ss]ee|[Rr]efer|[Pp]ages?|[Pp]p?\.? ?\d|[Rr]ecipe|as in)\b/;
+const SIGNS = /\b(?:[Ss]ee|[Rr]efer|[Pp]ages?|[Pp]p?\.? ?(?:\d+|X+|x+|N+|TK)|[Rr]ecipe|as in)\b/;
 const CAPITALS = /\p{Lu}[\p{L}'’-]+(?: (?:\p{Ll}{1,4} ){0,2}\p{Lu}[\p{L}'’-]+)+/gu;
 
 /** Whether a text has one of the words that send a reader elsewhere. */
@@ -58,6 +58,13 @@ function touches(one: Extent, other: Extent): boolean {
   return one.start < other.end && other.start < one.end;
 }
 
+/** A page as it is printed with a reference; its number is null where it is still to be filled in. */
+interface PrintedPage {
+  readonly number: number | null;
+}
+
+/** Letters that stand for a page: "XX", "NN", "TK". */
+const BLANK = /^(?:0+|x+|n+|tk)$/;
 const LONGEST_INITIALS = 4;
 const MOST_LOWER_WORDS = 5;
 const MOST_BEFORE_PAGE = 4;
@@ -146,18 +153,19 @@ class Scan {
     return says && end > from ? this.reference(this.extent(from, end), 'see', page) : null;
   }
 
-  /** The number of the page that a reference gives at `at`: "page 12", "p. 12"; a blank one (000) is none. */
-  private pageAt(at: number): number | null {
+  /** The page that a reference gives at `at`: "page 12", "p. 12", or one that is still to be filled in: "page 000", "p. XX". */
+  private pageAt(at: number): PrintedPage | null {
     if (!isWord(this.keys[at], 'page-word')) return null;
     const next = this.items[at + 1];
     const count = next?.kind === 'point' && next.text === '.' ? this.items[at + 2] : next;
+    if (count?.kind === 'word') return BLANK.test(count.key) ? { number: null } : null;
     if (count?.kind !== 'count' || count.amount.low.d !== 1n) return null;
     const page = Number(count.amount.low.n);
-    return page > 0 ? page : null;
+    return { number: page > 0 ? page : null };
   }
 
   /** The page that follows a name, past ", on" or an opening bracket. */
-  private pageAfter(end: number): number | null {
+  private pageAfter(end: number): PrintedPage | null {
     let at = end;
     while (at < end + MOST_BEFORE_PAGE && this.isBetween(at)) at++;
     return this.pageAt(at);
@@ -194,7 +202,7 @@ class Scan {
     return start <= last &&
       this.listing === null &&
       this.opensSentence(start) &&
-      techniqueOf(this.keys[start]!)
+      (techniqueOf(this.keys[start]!) || isWord(this.keys[start], 'preposition'))
       ? this.nextWord(start, last + 1)
       : start;
   }
@@ -235,9 +243,9 @@ class Scan {
     return { start: this.items[from]!.start, end: this.items[end - 1]!.end };
   }
 
-  private reference({ start, end }: Extent, sign: ReferenceSign, page: number | null): NamedReference {
+  private reference({ start, end }: Extent, sign: ReferenceSign, page: PrintedPage | null): NamedReference {
     const name = this.text.slice(start, end);
-    return { start, end, name, sign, proper: /^\p{Lu}/u.test(name), page };
+    return { start, end, name, sign, proper: /^\p{Lu}/u.test(name), page: page?.number ?? null };
   }
 }
 

@@ -33,8 +33,8 @@ export function fold(text: string): string {
   return plain.replace(JOINTS, '');
 }
 
-/** A Cyrillic letter that looks like a Latin one, in a word of Latin letters, is a slip of the keyboard: "сrab". */
-function inLatin(text: string): string {
+/** A Cyrillic letter that looks like a Latin one, in a word of Latin letters, is a slip of the keyboard: "сrab". Takes small letters. */
+export function inLatin(text: string): string {
   if (!/\p{Script=Cyrillic}/u.test(text) || !/[a-z]/.test(text)) return text;
   return text.replace(/[аеорсухі]/g, (letter) => LOOKALIKES.charAt('аеорсухі'.indexOf(letter)));
 }

@@ -1,4 +1,5 @@
 /** Reads the YAML tables of this folder and checks every row. Used when the package is built and when it runs from source. */
+import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import { fold } from './names.js';
@@ -38,6 +39,7 @@ export function readTables(folder: URL): Tables {
     parts: rows('parts.yaml'),
     tolerances: rows('tolerances.yaml'),
     roundings: rows('roundings.yaml'),
+    toleranceEditions: rows('tolerance-editions.yaml'),
     limits: rows('limits.yaml'),
     suits: rows('suits.yaml'),
   });
@@ -46,8 +48,35 @@ export function readTables(folder: URL): Tables {
     throw new Error(`larder: ${issue.path.join('.')}: ${issue.message}`);
   }
   checkNames(result.data);
+  checkEdition(result.data);
   return result.data;
 }
+
+/** Whoever changes a tolerance changes how books are marked that others pinned to it: the change has a date. */
+function checkEdition(data: Tables): void {
+  const { edition, figures } = data.toleranceEditions.at(-1)!;
+  const now = figuresOf(data);
+  if (now !== figures)
+    throw new Error(
+      `larder: tolerances have changed since the edition of ${edition}: add one with the day's date and figures "${now}" to tolerance-editions.yaml`,
+    );
+}
+
+/** The figures of all tolerances in twelve digits; their reasons may be put better without a new edition. */
+export function figuresOf({
+  tolerances,
+  roundings,
+  heatTolerances,
+  timeTolerances,
+}: Pick<Tables, 'tolerances' | 'roundings' | 'heatTolerances' | 'timeTolerances'>): string {
+  const text = JSON.stringify(
+    [tolerances, roundings, heatTolerances, timeTolerances],
+    (key, value: unknown) => (key === 'why' || key === 'source' ? undefined : value),
+  );
+  return createHash('sha256').update(text).digest('hex').slice(0, FIGURES);
+}
+
+const FIGURES = 12;
 
 /** Two foods may not share a name, and every kind and whole must be a food. */
 function checkNames(data: Tables): void {

@@ -258,6 +258,14 @@ export const roundingRow = z.strictObject({
   source,
 });
 
+/** The tables of tolerances and roundings as they stand from a day on. */
+export const toleranceEditionRow = z.strictObject({
+  edition: z.string().regex(/^\d{4}-\d\d-\d\d$/),
+  /** What their figures come to, so that none changes without a new edition. */
+  figures: z.string().regex(/^[\da-f]{12}$/),
+  changed: z.string().min(4),
+});
+
 export const limitRow = z.strictObject({
   food: name,
   most: rational,
@@ -346,6 +354,7 @@ export const tables = z.strictObject({
   parts: z.array(partRow),
   tolerances: z.array(toleranceRow),
   roundings: z.array(roundingRow),
+  toleranceEditions: z.array(toleranceEditionRow).min(1),
   limits: z.array(limitRow),
   suits: z.array(suitRow),
 });

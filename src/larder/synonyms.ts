@@ -1,7 +1,7 @@
 /** Knows which names of a food are one name in several spellings, and which are different names for one thing. */
 import { distance } from 'fastest-levenshtein';
 import { wordsOfClass } from './kitchen-words.js';
-import { fold, plurals, singular } from './names.js';
+import { fold, inLatin, plurals, singular } from './names.js';
 import type { Food } from './types.js';
 
 /** What a name of a food is, as names of the row. */
@@ -49,8 +49,8 @@ export function spellingOf(food: Food, written: string): Spelling {
 }
 
 function inSingular(food: Food, written: string): string {
-  const lower = written
-    .toLowerCase()
+  // Letters that look alike are one spelling: nobody would see the difference that a mark told of.
+  const lower = inLatin(written.toLowerCase())
     .replace(/[’ʼ`]/g, "'")
     .replace(/[\s\u00A0]+/g, ' ')
     .replace(/[‐‑]/g, '-');

@@ -4,6 +4,9 @@ import { larder } from './load.js';
 import { once } from './once.js';
 import type { Food, ToleranceName } from './types.js';
 
+/** The date since which all tolerances are as they are. */
+export const toleranceEdition = larder.toleranceEditions.at(-1)!.edition;
+
 /** A row of the table with its numbers as numbers. */
 export interface Tolerance {
   /** The largest difference that passes, as a share of the larger amount. */

@@ -3,6 +3,10 @@ import { distance } from 'fastest-levenshtein';
 import { isMap, isScalar, LineCounter, type Node, parseDocument } from 'yaml';
 import { z } from 'zod';
 import { foodNamed, foodNames } from '../larder/foods.js';
+import { larder } from '../larder/load.js';
+import { otherNames, otherSpellings } from '../larder/other-names.js';
+import { toleranceEdition } from '../larder/tolerances.js';
+import { unitNamed } from '../larder/units.js';
 import { type HouseStyle, type Ruling, undecided } from './house-style.js';
 import { type HouseStyleFile, houseStyleSchema } from './house-style-schema.js';
 
@@ -12,14 +16,24 @@ export interface StyleTrouble {
   readonly what: string;
 }
 
-/** The style that the text states, or everything that is wrong with it, in the order of its lines. */
+/** A file or folder that the style names, and where. */
+export interface NamedPath {
+  readonly line: number;
+  readonly key: string;
+  readonly path: string;
+}
+
+/** The style that the text states with the paths that it names, or everything that is wrong with it, in the order of its lines. */
 export function readHouseStyle(
   text: string,
   rules: readonly string[],
   home = '',
-): { readonly style: HouseStyle } | { readonly troubles: readonly StyleTrouble[] } {
+):
+  | { readonly style: HouseStyle; readonly paths: readonly NamedPath[] }
+  | { readonly troubles: readonly StyleTrouble[] } {
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines });
+  // What is odd about the YAML is told below, by line, and not by the library on its own.
+  const document = parseDocument(text, { lineCounter: lines, logLevel: 'silent' });
   const troubles: StyleTrouble[] = document.errors.map((error) => ({
     line: lines.linePos(error.pos[0]).line,
     what: `this is not YAML: ${error.message.split('\n')[0]!.replace(/ at line \d+, column \d+:?$/, '')}`,
@@ -42,18 +56,73 @@ export function readHouseStyle(
         troubles.push({ line: lineOf(issue.path, false), what: wrongValue(issue, value) });
       }
     }
-  } else {
-    for (const [index, name] of (result.data.unlisted ?? []).entries()) {
-      if (foodNamed(name) !== null) continue;
-      const near = nearest(name, foodNames());
-      troubles.push({
-        line: lineOf(['unlisted', index], false),
-        what: `"unlisted": the larder knows no food "${name}"; the nearest is "${near}"`,
-      });
-    }
-    if (troubles.length === 0) return { style: styleOf(result.data, home) };
   }
-  return { troubles: troubles.toSorted((a, b) => a.line - b.line) };
+  for (const { path, what } of unknownWords(value)) troubles.push({ line: lineOf(path, false), what });
+  if (!result.success || troubles.length > 0)
+    return { troubles: troubles.toSorted((a, b) => a.line - b.line) };
+  const { matter = [], folders = {} } = result.data;
+  return {
+    style: styleOf(result.data, home),
+    paths: [
+      ...matter.map((path, index) => ({ line: lineOf(['matter', index], false), key: 'matter', path })),
+      ...Object.keys(folders).map((path) => ({
+        line: lineOf(['folders', path], true),
+        key: 'folders',
+        path,
+      })),
+    ],
+  };
+}
+
+interface Unknown {
+  readonly path: readonly PropertyKey[];
+  readonly what: string;
+}
+
+/** Values that have the right shape and say something that the larder knows nothing of. */
+function* unknownWords(file: unknown): Iterable<Unknown> {
+  const { unlisted, units, terms, spellings } = isGroup(file) ? file : ({} as Record<string, unknown>);
+  for (const [index, name] of (Array.isArray(unlisted) ? unlisted : []).entries()) {
+    if (typeof name !== 'string' || foodNamed(name) !== null) continue;
+    yield {
+      path: ['unlisted', index],
+      what: `"unlisted": the larder knows no food "${name}"; the nearest is "${nearest(name, foodNames())}"`,
+    };
+  }
+  for (const [id, form] of Object.entries(isGroup(units) ? units : {})) {
+    if (typeof form !== 'string' || !larder.units.some((unit) => unit.id === id)) continue;
+    const means = unitNamed(form.replace(/\.$/, ''));
+    if (means?.id === id) continue;
+    const own = larder.units
+      .filter((unit) => unit.id === id)
+      .flatMap(({ names, short, exact }) => [...names, ...short, ...exact]);
+    yield {
+      path: ['units', id],
+      what: `"units.${id}" is "${form}", which ${means === null ? 'is no way to write it that can be read' : `means a ${means.id.replaceAll('-', ' ')}`}; the nearest is "${nearest(form, own)}"`,
+    };
+  }
+  yield* withoutOthers('terms', terms, otherNames, 'name');
+  yield* withoutOthers('spellings', spellings, otherSpellings, 'spelling');
+}
+
+/** An empty list stands for all others that are known: where none is, it says nothing. */
+function* withoutOthers(
+  key: string,
+  decided: unknown,
+  others: (wanted: string) => readonly string[],
+  what: string,
+): Iterable<Unknown> {
+  for (const [wanted, unwanted] of Object.entries(isGroup(decided) ? decided : {})) {
+    if (!Array.isArray(unwanted) || unwanted.length > 0 || others(wanted).length > 0) continue;
+    yield {
+      path: [key, wanted],
+      what: `"${key}.${wanted}" is empty, and the larder knows no other ${what} of "${wanted}": write those that are not wanted`,
+    };
+  }
+}
+
+function isGroup(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 function styleOf(file: HouseStyleFile, home: string): HouseStyle {
@@ -78,7 +147,6 @@ function styleOf(file: HouseStyleFile, home: string): HouseStyle {
     titles: file.titles ?? null,
     listings: file.listings ?? null,
     unlisted: file.unlisted ?? [],
-    tolerances: file.tolerances ?? null,
     matter: file.matter ?? [],
     rulings: [
       ...rulings('', file.rules ?? {}),
@@ -139,6 +207,8 @@ function wrongValue(issue: z.core.$ZodIssue, root: unknown): string {
       typeof at === 'object' && at !== null ? (at as Record<PropertyKey, unknown>)[part] : undefined,
     root,
   );
+  if (issue.path[0] === 'tolerances')
+    return `${key} is ${said(value)}, and this version compares amounts by the tolerances of ${toleranceEdition}: read with a version that has the other, or look through the marks and set the date anew`;
   const choices = choicesOf(issue);
   if (choices !== null) {
     const near = nearest(String(value), choices);

@@ -1,6 +1,7 @@
 /** The shape of house-style.yaml, in zod: it is checked by this, and the JSON Schema for editors is made from it. */
 import { z } from 'zod';
 import { larder } from '../larder/load.js';
+import { toleranceEdition } from '../larder/tolerances.js';
 import {
   degreeForms,
   listingForms,
@@ -8,7 +9,6 @@ import {
   rangeForms,
   scaleOrders,
   titleForms,
-  toleranceDates,
   unitForms,
 } from './house-style.js';
 
@@ -65,9 +65,11 @@ export function houseStyleSchema(rules: readonly string[]) {
     listings: z.enum(listingForms).optional().describe('how a line of a list that opens with a word begins'),
     unlisted: z.array(z.string().min(1)).optional().describe('foods that need no listing: water, salt'),
     tolerances: z
-      .enum(toleranceDates)
+      .literal(toleranceEdition)
       .optional()
-      .describe('the date of the tables of tolerances by which amounts are compared'),
+      .describe(
+        'the date of the tolerances by which amounts, temperatures and times are compared; a version that has others refuses to read',
+      ),
     matter: z
       .array(z.string().min(1))
       .optional()

@@ -13,7 +13,7 @@ export interface HouseStyle {
   readonly numbers: NumberForm | null;
   readonly ranges: RangeForm | null;
   readonly temperatures: { readonly form: DegreeForm | null; readonly order: ScaleOrder | null };
-  /** By the form that is wanted, those that are not; an empty list means every other name that the larder knows. */
+  /** By the form that is wanted, those that are not; an empty list means every other that the larder knows. */
   readonly terms: Readonly<Record<string, readonly string[]>>;
   readonly spellings: Readonly<Record<string, readonly string[]>>;
   /** An example: "Serves 4". */
@@ -22,8 +22,6 @@ export interface HouseStyle {
   readonly listings: ListingForm | null;
   /** Foods that a method may use without their standing on the list. */
   readonly unlisted: readonly string[];
-  /** The edition, by its date, of the tables of tolerances by which amounts are compared; null for the newest. */
-  readonly tolerances: string | null;
   /** Files and folders that are not read as recipes. */
   readonly matter: readonly string[];
   /** What is decided about rules, the widest first. */
@@ -68,8 +66,6 @@ export const scaleOrders = [
 ] as const;
 export const titleForms = ['Headline Capitals', 'Sentence capitals', 'ALL CAPITALS'] as const;
 export const listingForms = ['Capital first', 'small first'] as const;
-/** The dates of the tables of tolerances that this version has. */
-export const toleranceDates = ['2026-11-25'] as const;
 
 export type UnitForm = (typeof unitForms)[number];
 export type NumberForm = (typeof numberForms)[number];
@@ -94,7 +90,6 @@ export const undecided: HouseStyle = {
   titles: null,
   listings: null,
   unlisted: [],
-  tolerances: null,
   matter: [],
   rulings: [],
   home: '',

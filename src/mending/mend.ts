@@ -108,6 +108,9 @@ function readPages(
 /** Overlapping mends wait for the next round; more of them on one spot than this is no author's text. */
 const MOST_ROUNDS = 100;
 
+/** Some of a page's mends made, all of them, none, and one more. */
+const MOST_LATELY = 4;
+
 /** The manuscript as it is after the mends made so far. */
 class Draft {
   reading: Reading;
@@ -116,6 +119,8 @@ class Draft {
   private readonly known: KnownMarks = new WeakMap();
   private readonly rounds = new Map<string, Round[]>();
   private readonly mends = new Map<string, number>();
+  /** The last readings of each page: trying mends by halves, most pages come again as they were. */
+  private readonly lately = new Map<string, PageReading[]>();
 
   constructor(
     private readonly first: readonly PageReading[],
@@ -178,7 +183,16 @@ class Draft {
       const own = edits.get(each.page.path);
       return own === undefined
         ? each
-        : readPage({ path: each.page.path, text: applyEdits(each.page.text, own) }, this.options.style);
+        : this.read({ path: each.page.path, text: applyEdits(each.page.text, own) });
     });
+  }
+
+  private read(file: SourceFile): PageReading {
+    const lately = this.lately.get(file.path) ?? [];
+    const same = lately.find(({ page }) => page.text === file.text);
+    if (same !== undefined) return same;
+    const read = readPage(file, this.options.style);
+    this.lately.set(file.path, [read, ...lately].slice(0, MOST_LATELY));
+    return read;
   }
 }

@@ -1,6 +1,7 @@
 /** Drafts a house-style.yaml that states what most of the book does, with the counts beside it. */
 import { type Decision, decisionsOf, type Form } from '../kitchen/wording/decisions.js';
 import type { Aspect } from '../kitchen/wording/types.js';
+import { toleranceEdition } from '../larder/tolerances.js';
 import {
   degreeForms,
   listingForms,
@@ -8,7 +9,6 @@ import {
   rangeForms,
   scaleOrders,
   titleForms,
-  toleranceDates,
 } from '../manuscript/house-style.js';
 import type { Reading } from '../reading/types.js';
 import { countOf } from './words.js';
@@ -58,8 +58,8 @@ export function draftHouse(reading: Reading): string {
     '# Foods that a method may use without their standing on the list.',
     '# unlisted: [water]',
     '',
-    '# The date of the tables of tolerances by which amounts are compared.',
-    `tolerances: ${toleranceDates.at(-1)!}`,
+    '# The date of the tolerances by which amounts, temperatures and times are compared: a version that has others will say so.',
+    `tolerances: ${toleranceEdition}`,
     '',
     '# Front and back matter: files and folders in which no recipe is sought.',
     `${empty.length === 0 ? '# matter: [front/]' : `matter: [${empty.map(({ path }) => scalar(path)).join(', ')}]`}`,

@@ -1,6 +1,7 @@
 /** Writes a reading as the json contract of schema.ts. */
 import { rules } from '../../rules/index.js';
 import type { Mark, Rule } from '../../rules/rule.js';
+import { toleranceEdition } from '../larder/tolerances.js';
 import { fingerprintsOf } from '../reading/fingerprints.js';
 import type { Reading } from '../reading/types.js';
 import { version } from '../version.js';
@@ -39,6 +40,7 @@ export function reportReading(reading: Reading, ran: readonly Rule[] = rules): R
     held: reading.held?.length ?? null,
     caution: hasTopic(reading.marks, ran, 'safety') ? caution : null,
     style: reading.style.stated ? 'stated' : 'majority',
+    tolerances: toleranceEdition,
   };
 }
 

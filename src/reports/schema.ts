@@ -77,6 +77,9 @@ export const readingReport = z.strictObject({
   style: z
     .enum(['stated', 'majority'])
     .describe('whether the book has a house style, or its own majority was taken as its style'),
+  tolerances: z
+    .string()
+    .describe('the date of the tolerances by which amounts, temperatures and times were compared'),
 });
 
 const fraction = z

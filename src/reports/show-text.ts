@@ -52,9 +52,9 @@ function facts(recipe: ShownRecipe): string[] {
   if (recipe.yield === null) found.push('no yield');
   else {
     const { amount, of, text } = recipe.yield;
-    found.push(
-      `yield: ${text}${amount === null ? ' (not understood)' : ` (${range(amount)} ${of || 'servings'})`}`,
-    );
+    // What is poured is said by its measure, and counts nothing.
+    const counted = amount === null ? '' : ` (${range(amount)} ${of || 'servings'})`;
+    found.push(`yield: ${text}${of === null ? ' (not understood)' : counted}`);
   }
   for (const time of recipe.times) found.push(`${time.kind} time: ${time.value}`);
   return found;

@@ -6,7 +6,7 @@ import { capitalized, countOf } from './words.js';
 export function stylesheetMarkdown(sheet: StylesheetReport): string {
   const parts = [
     '# Style sheet',
-    `Compiled from ${countOf(sheet.recipes, 'recipe', 'recipes')}. Numbers in parentheses say how often; where there are several forms, the places of all but the most used follow. What is written in more than one way is in bold.`,
+    `Compiled from ${countOf(sheet.recipes, 'recipe', 'recipes')}. Numbers in parentheses say how often; where there are several forms, the places of all but the most used follow. What is written in more than one way is in bold. Amounts, temperatures and times are compared by the tolerances of ${sheet.tolerances}.`,
     ...section('Foods', sheet.foods),
     ...section('Spellings', sheet.spellings),
     ...section('Units', sheet.units),
@@ -17,12 +17,21 @@ export function stylesheetMarkdown(sheet: StylesheetReport): string {
     ...section('Lines of the list that open with a word', sheet.listings),
     ...section('Equivalents', sheet.equivalents),
     ...section('Pans and other vessels', sheet.pans),
-    ...section('References', sheet.references, true),
+    ...section(
+      'References',
+      sheet.references.map(({ found, ...entry }) =>
+        found || PAGE.test(entry.about) ? entry : { ...entry, about: `${entry.about} (not in the book)` },
+      ),
+      true,
+    ),
     ...section('Words from other languages', sheet.foreign),
     ...titles(sheet),
   ];
   return `${parts.join('\n\n')}\n`;
 }
+
+/** A page that is given without a name. */
+const PAGE = /^pages? [\p{N}Xx]+$/u;
 
 function section(heading: string, entries: readonly StylesheetEntry[], allPlaces = false): string[] {
   if (entries.length === 0) return [];

@@ -22,6 +22,9 @@ const entry = z.strictObject({
 export const stylesheetReport = z.strictObject({
   tamis: z.string().describe('the version that wrote it'),
   recipes: z.int().min(0).describe('how many were read'),
+  tolerances: z
+    .string()
+    .describe('the date of the tolerances by which amounts, temperatures and times are compared'),
   foods: z.array(entry).describe('every food by each name and spelling that it goes under'),
   spellings: z.array(entry).describe('other words that are spelled in more than one way'),
   units: z.array(entry),
@@ -32,7 +35,13 @@ export const stylesheetReport = z.strictObject({
   listings: z.array(entry).describe('how a line of a list that opens with a word begins'),
   equivalents: z.array(entry).describe('amounts that are given in a second unit twice or more'),
   pans: z.array(entry).describe('vessels with their sizes'),
-  references: z.array(entry).describe('recipes and pages that are referred to'),
+  references: z
+    .array(
+      entry.extend({
+        found: z.boolean().describe('whether the book has it; false for a page that is given without a name'),
+      }),
+    )
+    .describe('recipes and pages that are referred to'),
   foreign: z.array(entry).describe('words from other languages'),
   titles: z.array(
     z.strictObject({

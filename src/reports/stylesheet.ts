@@ -2,6 +2,8 @@
 import { printFraction } from '../grammar/print.js';
 import { readText } from '../grammar/text.js';
 import type { Extent, Item, Measure, Word } from '../grammar/types.js';
+import { namesOf } from '../kitchen/book-names.js';
+import { followedLinks, isOwn, referencesOf as namedIn } from '../kitchen/references.js';
 import type { Dish } from '../kitchen/types.js';
 import { decisionsOf } from '../kitchen/wording/decisions.js';
 import { foreignWords, namesIn, spellingUsages, wordPattern } from '../kitchen/wording/names.js';
@@ -9,9 +11,12 @@ import { titleForm } from '../kitchen/wording/statements.js';
 import type { Aspect } from '../kitchen/wording/types.js';
 import { textsOf, wordingOf } from '../kitchen/wording/wording.js';
 import { fold } from '../larder/names.js';
+import { toleranceEdition } from '../larder/tolerances.js';
 import { unitById } from '../larder/units.js';
 import { vesselAt } from '../larder/vessels.js';
 import type { Passage } from '../manuscript/passage.js';
+import { passagesOf } from '../manuscript/texts.js';
+import type { Span } from '../manuscript/types.js';
 import type { Reading } from '../reading/types.js';
 import { version } from '../version.js';
 import { type Places, placesOf, titleOf } from './places.js';
@@ -23,6 +28,7 @@ export function reportStylesheet(reading: Reading): StylesheetReport {
   return {
     tamis: version,
     recipes: dishes.length,
+    tolerances: toleranceEdition,
     foods: foodsOf(dishes, places),
     spellings: spellingsOf(reading, places),
     units: decided(reading, places, ['unit']),
@@ -33,7 +39,7 @@ export function reportStylesheet(reading: Reading): StylesheetReport {
     listings: decided(reading, places, ['capital']),
     equivalents: equivalentsOf(dishes, places),
     pans: pansOf(dishes, places),
-    references: referencesOf(dishes, places),
+    references: referencesOf(reading, places),
     foreign: foreignOf(dishes, places),
     titles: dishes.flatMap(({ recipe }) => {
       const title = titleOf(recipe);
@@ -51,8 +57,11 @@ class Register {
   constructor(private readonly places: Places) {}
 
   add(about: string, form: string, dish: Dish, passage: Passage, start: number, end: number): void {
-    const { path } = dish.page;
-    const { line } = this.places.place(path, passage.span(start, end).start);
+    this.place(about, form, dish.page.path, passage.span(start, end).start);
+  }
+
+  place(about: string, form: string, path: string, offset: number): void {
+    const { line } = this.places.place(path, offset);
     let forms = this.entries.get(about);
     if (forms === undefined) {
       forms = new Map();
@@ -84,10 +93,11 @@ function foodsOf(dishes: readonly Dish[], places: Places): StylesheetEntry[] {
   const register = new Register(places);
   const used = new Set(dishes.flatMap((dish) => wordingOf(dish).namings.map(({ named }) => named.food)));
   for (const dish of dishes) {
+    const measures = new Map(dish.recipe.listings.map(({ passage, line }) => [passage, line.measures]));
     for (const passage of textsOf(dish.recipe)) {
-      for (const { named, from } of namesIn(passage)) {
+      for (const { named, from } of namesIn(passage, used, measures.get(passage))) {
         const { food, shown, start, end } = named;
-        if (used.has(food)) register.add(food.name, shown, dish, passage, from + start, from + end);
+        register.add(food.name, shown, dish, passage, from + start, from + end);
       }
     }
     for (const { passage, line } of dish.recipe.listings) {
@@ -212,32 +222,73 @@ function vesselBehind(items: readonly Item[], at: number): Extent | null {
   return null;
 }
 
-/** Recipes named by their titles in other recipes, and pages. A title of one word is a food's name more often. */
-function referencesOf(dishes: readonly Dish[], places: Places): StylesheetEntry[] {
-  const titles = new Set(
-    dishes.flatMap(({ recipe }) => {
-      const title = titleOf(recipe);
-      return title?.includes(' ') ? [title] : [];
-    }),
-  );
-  const named = wordPattern([...titles], String.raw`(?!\p{L})`, 'gu');
+/**
+ * Where the book sends its reader to another of its recipes, by name or by a link, with the page that is printed; names
+ * that it has nothing for, and pages without a name.
+ */
+function referencesOf(reading: Reading, places: Places): StylesheetReport['references'] {
+  const { pages, dishes } = reading;
+  const book = { pages, dishes, unclear: [] };
   const register = new Register(places);
-  for (const dish of dishes) {
-    for (const passage of textsOf(dish.recipe)) {
-      const own = titleOf(dish.recipe);
-      for (const pattern of named === null ? [PAGE] : [named, PAGE]) {
-        for (const { 0: text, index } of passage.text.matchAll(pattern)) {
-          const form = text.replace(/\s+/g, ' ');
-          if (form === own) continue;
-          register.add(form, form, dish, passage, index, index + text.length);
-        }
+  const found = new Set<string>();
+  const told: { readonly file: string; readonly span: Span }[] = [];
+  const { titles } = namesOf(book);
+  for (const { name, page, sign, proper, from, dish, passage, start, end, targets } of namedIn(book)) {
+    const title = targets[0] ?? (proper ? titles.misspelled(name) : null) ?? undefined;
+    // Capitals alone may be a brand's, and a recipe may speak of itself.
+    if (
+      title === undefined
+        ? sign === 'capitals'
+        : title.path === from.path && dish !== null && isOwn(title, dish)
+    )
+      continue;
+    const about = title?.text ?? onOneLine(name);
+    if (title !== undefined) found.add(about);
+    const form = page === null ? onOneLine(name) : `${onOneLine(name)}, page ${page}`;
+    const span = passage.span(start, end);
+    told.push({ file: from.path, span });
+    register.place(about, form, from.path, span.start);
+  }
+  for (const { link, page, to, title } of followedLinks(book)) {
+    if (told.some(({ file, span }) => file === page.path && touches(span, link.span))) continue;
+    const about = title?.text ?? to;
+    found.add(about);
+    register.place(
+      about,
+      onOneLine(page.text.slice(link.span.start, link.span.end)),
+      page.path,
+      link.span.start,
+    );
+  }
+  for (const page of pages) {
+    for (const passage of passagesOf(page.blocks)) {
+      for (const { 0: text, index } of passage.text.matchAll(PAGE)) {
+        const span = passage.span(index, index + text.length);
+        if (told.some((each) => each.file === page.path && isBefore(each.span, span, page.text))) continue;
+        register.place(onOneLine(text), onOneLine(text), page.path, span.start);
       }
     }
   }
-  return register.sorted();
+  return register.sorted().map((entry) => ({ ...entry, found: found.has(entry.about) }));
 }
 
 const PAGE = /(?<!\p{L})pages? [\p{N}Xx]+(?!\p{L})/gu;
+
+function onOneLine(text: string): string {
+  return text.replace(/\s+/g, ' ').trim();
+}
+
+function touches(one: Span, other: Span): boolean {
+  return one.start < other.end && other.start < one.end;
+}
+
+/** Whether a page number belongs to the name before it: nothing but brackets, commas and small words stand between. */
+function isBefore(name: Span, page: Span, text: string): boolean {
+  return (
+    name.end <= page.start &&
+    /^[\s,("“”’\]–—-]*(?:\p{Ll}{1,3}[\s]+)*$/u.test(text.slice(name.end, page.start))
+  );
+}
 
 function foreignOf(dishes: readonly Dish[], places: Places): StylesheetEntry[] {
   const register = new Register(places);

@@ -9,7 +9,7 @@ const corpus = corpusIn('../shared/corpus/public-domain');
 const LEAST_RECALL = 0.95;
 const LEAST_RIGHT = 0.9;
 const FEWEST_PLANTS = 60;
-/** The table of `npm run accuracy:book` has more of them; a test is to be quick. */
+/** The table of `npm run accuracy -- book` has more of them; a test is to be quick. */
 const EVERY = 30;
 
 it.skipIf(corpus === null)(

@@ -1,24 +1,15 @@
-/** Prints how many of the faults planted into the corpus, taken as one book, are caught. */
+/** Prints how right tamis is on what only the book can tell: faults planted into the corpus as one book, and marks that a person judged. */
+import { rules } from '../../rules/index.js';
+import type { SourceFile } from '../../src/manuscript/types.js';
 import { countBookPlants } from './book-plants.js';
-import { corpusIn } from './plants.js';
-import { row } from './table.js';
-
-const folder = '../shared/corpus/public-domain';
-const files = corpusIn(folder);
+import { scoreMarks } from './marks.js';
+import { printMarks, printPlants, type Shown } from './table.js';
 
 /** Enough of each kind to tell, and done within a minute. */
 const EVERY = 9;
 
-if (files === null) console.log(`book: the corpus is missing at ${folder}; the planted faults were skipped`);
-else {
-  console.log('planted fault                     planted   caught   recall');
-  let planted = 0;
-  let caught = 0;
-  for (const [kind, count] of countBookPlants(files, EVERY)) {
-    planted += count.planted;
-    caught += count.caught;
-    console.log(row(kind, count.planted, count.caught));
-    if (process.argv.includes('--missed')) console.log(`    ${count.missed.join(' ')}`);
-  }
-  console.log(row('all', planted, caught));
+export function printBook(files: readonly SourceFile[], shown: Shown): void {
+  printPlants('planted fault', countBookPlants(files, EVERY), shown);
+  const only = rules.filter(({ topic }) => topic === 'structure').map(({ name }) => name);
+  printMarks('marks of structure', scoreMarks(files, 'structure-marks.tsv', only, 'as one book'), shown);
 }

@@ -1,10 +1,10 @@
-/** Measures how well ingredient lines are read: against labels that a person made, line by line, for a folder of recipes. */
+/** Measures how well ingredient lines are read: against labels that a person made, line by line. */
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { readListing } from '../../src/grammar/listing.js';
 import type { ListedFood, ListingLine, Measure } from '../../src/grammar/types.js';
 import { fold, singular } from '../../src/larder/names.js';
 import { unitNamed } from '../../src/larder/units.js';
+import type { SourceFile } from '../../src/manuscript/types.js';
 
 export interface Miss {
   readonly file: string;
@@ -25,8 +25,9 @@ export interface ListingScore {
   readonly misses: readonly Miss[];
 }
 
-/** Reads every labelled line from `corpusFolder`; a line labelled "!" has nothing a person could label and is left out. */
-export function scoreListings(corpusFolder: string): ListingScore {
+/** Reads every labelled line of the files; a line labelled "!" has nothing a person could label and is left out. */
+export function scoreListings(files: readonly SourceFile[]): ListingScore {
+  const lines = new Map(files.map(({ path, text }) => [path, text.split(/\r?\n/)]));
   const [, ...rows] = readFileSync(new URL('listings.tsv', import.meta.url), 'utf8')
     .trimEnd()
     .split('\n');
@@ -36,7 +37,7 @@ export function scoreListings(corpusFolder: string): ListingScore {
     const [file, number, amount, unit, food] = row.split('\t') as [string, string, string, string, string];
     if (amount === '!') continue;
     const line = Number(number);
-    const source = readFileSync(join(corpusFolder, file), 'utf8').split(/\r?\n/)[line - 1] ?? '';
+    const source = lines.get(file)?.[line - 1] ?? '';
     const reading = readListing(plain(source));
     const first = reading.measures[0];
     const results = [

@@ -20,8 +20,13 @@ interface Label {
   readonly second: string;
 }
 
-/** The marks of the rules `only` on the files, against the labels of a table in this folder. */
-export function scoreMarks(files: readonly SourceFile[], table: string, only: readonly string[]): MarkScore {
+/** The marks of the rules `only` on the files, each by itself or all as one book, against the labels of a table in this folder. */
+export function scoreMarks(
+  files: readonly SourceFile[],
+  table: string,
+  only: readonly string[],
+  how: 'one by one' | 'as one book' = 'one by one',
+): MarkScore {
   const labels = labelsOf(readFileSync(new URL(`./${table}`, import.meta.url), 'utf8'));
   const byWeight = {
     fault: { judged: 0, right: 0 },
@@ -30,10 +35,12 @@ export function scoreMarks(files: readonly SourceFile[], table: string, only: re
   };
   const unjudged: string[] = [];
   const seen = new Set<string>();
-  for (const file of files) {
-    const reading = readManuscript([file], { only });
-    for (const mark of reading.marks) {
-      const key = `${file.path}:${reading.pages[0]!.lines.line(mark.span.start)} ${mark.rule} ${mark.subject}`;
+  for (const book of how === 'as one book' ? [files] : files.map((file) => [file])) {
+    const { marks, pages } = readManuscript(book, { only });
+    const lines = new Map(pages.map((page) => [page.path, page.lines]));
+    for (const mark of marks) {
+      const line = lines.get(mark.file)!.line(mark.span.start);
+      const key = `${mark.file}:${line} ${mark.rule} ${mark.subject}`;
       const label = labels.get(key);
       seen.add(key);
       if (label === undefined) unjudged.push(key);

@@ -44,6 +44,8 @@ describe('yield and times', () => {
     ['## Yield\n\n2 loaves', ['yield 2 loaves']],
     ['## Yield\n\nabout 2 cups', ['yield about 2 cups']],
     ['Makes about 2 cups', ['yield Makes about 2 cups']],
+    ['About 2 cups', ['yield About 2 cups']],
+    ['1 quart', ['yield 1 quart']],
     ['Serves one', ['yield Serves one']],
     ['Serve 4', ['yield Serve 4']],
     ['Four servings', ['yield Four servings']],
@@ -63,6 +65,10 @@ describe('yield and times', () => {
   ])('are read from "%s"', (top, expected) => {
     expect(stated(around(top))).toEqual(expected);
     expect(only(around(top)).headnote).toEqual([]);
+  });
+
+  it('are not read from a sentence that opens with a number', () => {
+    expect(stated(around('4 boats came for these.'))).toEqual([]);
   });
 
   it.each([

@@ -2,6 +2,24 @@
 import { describe, expect, it } from 'vitest';
 import { components, listings, only, steps, words } from './pages.js';
 
+describe('a recipe that is told in another order', () => {
+  it('has its numbered steps before its list, though no heading tells which is which', () => {
+    const told = only(
+      '# Pickle\n\n1. Slice the onions.\n2. Boil the vinegar.\n\n- 2 onions\n- 1 cup vinegar\n',
+    );
+    expect(steps(told)).toEqual(['1 Slice the onions.', '2 Boil the vinegar.']);
+    expect(listings(told)).toEqual(['2 onions', '1 cup vinegar']);
+  });
+
+  it('has no tins and tools for ingredients', () => {
+    const told = only(
+      '# Loaf\n\n## You will need\n\n- 9 x 5-inch loaf tin\n- rolling pin\n\n## Ingredients\n\n- 2 eggs\n- 1 cup flour\n\n## Method\n\n1. Bake.\n',
+    );
+    expect(listings(told)).toEqual(['2 eggs', '1 cup flour']);
+    expect(told.equipment.map(({ text }) => text)).toEqual(['9 x 5-inch loaf tin', 'rolling pin']);
+  });
+});
+
 describe('components', () => {
   const method = '\n## Method\n\n1. Bake.\n';
   it.each([

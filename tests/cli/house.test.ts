@@ -34,6 +34,17 @@ describe('a house style', () => {
     expect(tamis(folder, [...args, 'soups']).stdout).toBe('');
     expect(tamis(`${folder}/soups`, args).stdout).toBe('');
   });
+  test('that names a folder which is not there says so, and is read all the same', () => {
+    const folder = manuscript({
+      'house-style.yaml': 'matter: [frunt/]\nfolders:\n  soups/: { unlisted-ingredient: off }\n',
+      'soups/leek.md': faulty,
+    });
+    expect(tamis(folder, args)).toMatchObject({
+      stdout: '',
+      status: 0,
+      stderr: 'tamis: house-style.yaml:1: "matter" names "frunt/", and there is no such file or folder\n',
+    });
+  });
   test('that is wrong is told line by line, and nothing is read', () => {
     const folder = manuscript({ 'house-style.yaml': 'unts: 1\nsystem: metrik\n', 'leek.md': faulty });
     const run = tamis(folder, args);

@@ -1,6 +1,7 @@
 /** The house style's file: what it decides, and how plainly it says what is wrong with it. */
 import { describe, expect, it } from 'vitest';
 import { rules } from '../../rules/index.js';
+import { toleranceEdition } from '../../src/larder/tolerances.js';
 import { type HouseStyle, isMatter, rulingOn } from '../../src/manuscript/house-style.js';
 import { readHouseStyle } from '../../src/manuscript/house-style-file.js';
 import { readManuscript } from '../../src/reading/read.js';
@@ -56,6 +57,40 @@ describe('a house style', () => {
       ['a.md', 'drinks/a.md', 'drinks/hot/a.md'].map((file) => rulingOn(read, file, 'yield-absent')),
     ).toEqual(['off', 'note', 'fault']);
     expect(rulingOn(read, 'a.md', 'unit-absent')).toBe(null);
+  });
+});
+
+describe('what a house style says to no purpose', () => {
+  it('is a way of writing a unit that means another one, or none', () => {
+    expect(troubles('units:\n  tablespoon: teaspoon\n  cup: kup\n  gram: g.\n')).toEqual([
+      '2: "units.tablespoon" is "teaspoon", which means a teaspoon; the nearest is "tablespoon"',
+      '3: "units.cup" is "kup", which is no way to write it that can be read; the nearest is "cup"',
+    ]);
+  });
+
+  it('is an empty list where no other name or spelling is known', () => {
+    expect(
+      troubles('terms: { scallion: [], lockweed: [] }\nspellings: { yogurt: [], lockweed: [] }\n'),
+    ).toEqual([
+      '1: "terms.lockweed" is empty, and the larder knows no other name of "lockweed": write those that are not wanted',
+      '2: "spellings.lockweed" is empty, and the larder knows no other spelling of "lockweed": write those that are not wanted',
+    ]);
+  });
+
+  it('is told beside what has the wrong shape', () => {
+    expect(troubles('unlisted: [watr]\nmatter: front\n').map((line) => line.slice(0, 2))).toEqual([
+      '1:',
+      '2:',
+    ]);
+  });
+
+  it('is the date of tolerances that this version does not have', () => {
+    expect(style(`tolerances: ${toleranceEdition}\n`).stated).toBe(true);
+    expect(troubles('tolerances: 2020-01-31\n')).toEqual([
+      expect.stringMatching(
+        new RegExp(`^1: "tolerances" is "2020-01-31", and .* the tolerances of ${toleranceEdition}: `),
+      ),
+    ]);
   });
 });
 

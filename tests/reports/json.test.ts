@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
+import { toleranceEdition } from '../../src/larder/tolerances.js';
 import { fingerprintsOf } from '../../src/reading/fingerprints.js';
 import { caution } from '../../src/reports/caution.js';
 import { json, reportReading } from '../../src/reports/json.js';
@@ -79,6 +80,7 @@ describe('a json report', () => {
       held: null,
       caution: null,
       style: 'majority',
+      tolerances: toleranceEdition,
     });
   });
   test('keeps the contract of the schema, which allows nothing else', () => {
@@ -113,7 +115,7 @@ describe('the JSON Schemas made of the contract', () => {
     [
       'reading',
       readingReport,
-      ['tamis', 'recipes', 'marks', 'counts', 'stetted', 'held', 'caution', 'style'],
+      ['tamis', 'recipes', 'marks', 'counts', 'stetted', 'held', 'caution', 'style', 'tolerances'],
     ],
     ['show', showReport, ['tamis', 'recipes']],
   ])('%s: names what is required and forbids the rest', (_name, schema, required) => {

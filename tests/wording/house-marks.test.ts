@@ -39,8 +39,9 @@ function mended(text: string, marks: readonly Mark[]): string {
   return after;
 }
 
+const boil = 'Boil the rice until tender, 12 minutes.';
+
 describe('a sure mend', () => {
-  const boil = 'Boil the rice until tender, 12 minutes.';
   const cases: readonly (readonly [
     says: string,
     yaml: string,
@@ -102,6 +103,18 @@ describe('a sure mend', () => {
       ['2 Eggplants', 'Chop an eggplant and a scallion.'],
     ],
     [
+      'knows a decimal without a figure before its point',
+      'numbers: 1/2',
+      ['.5 cup stock', boil],
+      ['1/2 cup stock', boil],
+    ],
+    [
+      'spells a word as is wanted instead of every other way',
+      'spellings: { yogurt: [], color: [] }',
+      ['1 cup yoghurt', 'Boil until the colour is gone.'],
+      ['1 cup yogurt', 'Boil until the color is gone.'],
+    ],
+    [
       'changes the article with the name',
       'terms: { zucchini: [courgette], eggplant: [brinjal] }',
       ['1 courgette', 'Slice a brinjal.'],
@@ -149,6 +162,34 @@ describe('a sure mend', () => {
 });
 
 describe('what only the author can choose', () => {
+  it('is a name that is measured for one that is counted, and the other way round', () => {
+    const offers = (list: string, yaml: string): (readonly [string, boolean])[] =>
+      marksOn(page(list, boil), style(yaml)).flatMap(({ mends }) =>
+        mends.map(({ label, sure }) => [label, sure] as const),
+      );
+    expect(offers('2 coriander leaves', 'terms: { cilantro: [coriander leaf] }')).toEqual([
+      ['Write "cilantro"', false],
+    ]);
+    expect(offers('1 cup cilantro', 'terms: { coriander leaf: [cilantro] }')).toEqual([
+      ['Write "coriander leaves"', false],
+    ]);
+    expect(offers('1 pound shrimp', 'terms: { prawn: [shrimp] }')).toEqual([['Write "prawn"', false]]);
+  });
+
+  it('is never asked about a recipe’s title in a reference', () => {
+    const title =
+      '# Green Onion Tart\n\nServes 4\n\n- 2 eggs\n- 1 cup milk\n\n1. Boil the eggs in the milk.\n';
+    const files = [
+      { path: 'tart.md', text: title },
+      { path: 'supper.md', text: page('1 Green Onion Tart (page 12)', 'Serve with a green onion.') },
+    ];
+    const { marks } = readManuscript(files, { only, style: style('terms: { scallion: [green onion] }') });
+    expect(marks.map(({ file, mends }) => [file, mends.length])).toEqual([
+      ['tart.md', 0],
+      ['supper.md', 1],
+    ]);
+  });
+
   it('is marked without a sure mend', () => {
     const doubtful = marksOn(page('2 T oil', 'Boil the rice.'), style('units: { tablespoon: tablespoon }'));
     expect(doubtful.map(({ rule, mends }) => [rule, mends.map(({ sure }) => sure)])).toEqual([

@@ -28,7 +28,7 @@ describe.skipIf(files === null)('the style sheet of the corpus', () => {
     ['eggplant', { eggplant: /\beggplants?\b/gi, aubergine: /\baubergines?\b/gi }],
     ['cornstarch', { 'corn starch': /\bcorn starch\b/gi, cornstarch: /\bcornstarch\b/gi }],
     ['cilantro', { cilantro: /\bcilantro\b/gi }],
-    ['mayonnaise', { mayonnaise: /(?<!light )\bmayonnaise\b/gi, mayo: /(?<!spicy )\bmayo\b/gi }],
+    ['mayonnaise', { mayonnaise: /(?<!light )\bmayonnaise\b/gi, mayo: /\bmayo\b/gi }],
     [
       'paprika',
       { paprika: /(?<!smoked |sweet |hot |Hungarian |spanish )\bpaprika\b/gi, paprica: /\bpaprica\b/gi },

@@ -1,9 +1,11 @@
 /** Finds how foods and other words are named and spelled. */
 import type { Recipe } from '../../anatomy/types.js';
-import { foodAt, foodNamed } from '../../larder/foods.js';
+import type { Extent } from '../../grammar/types.js';
+import { foodAt, foodNamed, isKindOf } from '../../larder/foods.js';
 import { wordsOfClass } from '../../larder/kitchen-words.js';
 import { larder } from '../../larder/load.js';
 import { fold, plurals } from '../../larder/names.js';
+import { otherNames, otherSpellings } from '../../larder/other-names.js';
 import { isSort, spellingOf, termOf } from '../../larder/synonyms.js';
 import type { Food } from '../../larder/types.js';
 import type { Passage } from '../../manuscript/passage.js';
@@ -90,20 +92,43 @@ function readNaming(food: Food, text: string): Named | null {
   return null;
 }
 
-/** Every place in a text where a food's name stands, whatever it does there: for counting, not for reading a recipe. */
-export function namesIn(passage: Passage): Naming[] {
-  const words = [...passage.text.matchAll(WORD)];
+/**
+ * Every place in a text where a food of `used` is named, whatever it does there: for counting, not for reading a recipe.
+ * Words within `measures` are no part of a name: "1 stick butter".
+ */
+export function namesIn(
+  passage: Passage,
+  used: ReadonlySet<Food>,
+  measures: readonly Extent[] = [],
+): Naming[] {
+  const words = [...passage.text.matchAll(WORD)].filter(
+    ({ index }) => !measures.some(({ start, end }) => start <= index && index < end),
+  );
   const keys = words.map(([word]) => fold(word));
   const namings: Naming[] = [];
   for (let at = 0; at < keys.length; at++) {
-    const match = foodAt(keys, at);
+    const match = usedAt(keys, at, used);
     if (match === null) continue;
     const last = words[at + match.length - 1]!;
     const before = namings.length;
     pushNaming(namings, match.food, passage, words[at]!.index, last.index + last[0].length);
-    if (namings.length > before) at += match.length - 1;
+    if (namings.length > before) at += match.whole - 1;
   }
   return namings;
+}
+
+/** The food that the longest name at a word means; of one that no list or method has ("cilantro sprigs"), what it is of. */
+function usedAt(
+  keys: readonly string[],
+  at: number,
+  used: ReadonlySet<Food>,
+): { readonly food: Food; readonly length: number; readonly whole: number } | null {
+  const longest = foodAt(keys, at);
+  for (let match = longest; match !== null; match = foodAt(keys, at, at + match.length - 1)) {
+    if (used.has(match.food) && isKindOf(longest!.food, match.food))
+      return { ...match, whole: longest!.length };
+  }
+  return null;
 }
 
 /** Words with a mark between them are a name only by chance: "salt, pepper". */
@@ -190,7 +215,8 @@ export class Unwanted {
     private readonly of: 'terms' | 'spellings',
   ) {
     for (const [wanted, others] of Object.entries(decided)) {
-      for (const other of others.length > 0 ? others : otherNames(wanted)) this.add(other, wanted);
+      const known = of === 'terms' ? otherNames : otherSpellings;
+      for (const other of others.length > 0 ? others : known(wanted)) this.add(other, wanted);
     }
     this.pattern = wordPattern(
       [...this.wanted.keys()],
@@ -230,14 +256,6 @@ const SHORTEST_STEM = 4;
 
 function keyOf(word: string): string {
   return word.toLowerCase().replace(/[’ʼ]/g, "'").replace(/\s+/g, ' ');
-}
-
-/** Every other name of a food that the larder knows. */
-function otherNames(wanted: string): string[] {
-  const food = foodNamed(wanted);
-  if (food === null) return [];
-  const own = termOf(food, fold(wanted))?.term;
-  return [food.name, ...food.also].filter((name) => termOf(food, fold(name))?.term !== own);
 }
 
 /** How far on a longer name is sought. */

@@ -127,13 +127,28 @@ function unitForm(unit: Unit, written: string): string {
   const dot = text.endsWith('.') ? '.' : '';
   const stem = dot === '' ? text : text.slice(0, -1);
   const one = stem.slice(0, -1);
-  const plural = /s$/i.test(stem) && (unit.short.includes(one.toLowerCase()) || unit.exact.includes(one));
+  const known = unit.short.includes(one.toLowerCase()) || unit.exact.includes(one);
+  const plural = /s$/i.test(stem) && known && !shortens(stem.toLowerCase(), unit);
   return (plural ? one : stem) + dot;
+}
+
+const FEWEST_LETTERS = 3;
+
+/** Whether the letters are some of the unit's name: the s of "tbs" is the spoon's, and that of "lbs" makes a plural. */
+function shortens(letters: string, unit: Unit): boolean {
+  if (letters.length < FEWEST_LETTERS) return false;
+  return unit.names.some((name) => {
+    let at = -1;
+    return [...letters].every((letter) => {
+      at = name.indexOf(letter, at + 1);
+      return at >= 0;
+    });
+  });
 }
 
 /** A number that is not whole: with a sign of its own, with a stroke, with a point. */
 const NUMBERS =
-  /(?:\d+\s?)?[¼-¾⅐-⅞]|(?:\d+[\s-]+(?:and\s+)?)?\d+\s?[/⁄]\s?\d+|(?<![\d.,])\d+[.,]\d{1,2}(?![\d.,])/gu;
+  /(?:\d+\s?)?[¼-¾⅐-⅞]|(?:\d+[\s-]+(?:and\s+)?)?\d+\s?[/⁄]\s?\d+|(?<![\d.,])(?:\d+[.,]|(?<!\p{L})\.)\d{1,2}(?![\d.,])/gu;
 
 function pushNumbers(usages: Usage[], passage: Passage, piece: Piece): void {
   for (const found of piece.text.matchAll(NUMBERS)) {

@@ -1,10 +1,12 @@
 /** Writes the same in another form, wherever that changes nothing but the form. */
 import Fraction from 'fraction.js';
 import pluralize from 'pluralize';
+import { foodsOfClass, isAnyOf } from '../../larder/food-classes.js';
+import { foodNamed } from '../../larder/foods.js';
 import { isWord } from '../../larder/kitchen-words.js';
 import { larder } from '../../larder/load.js';
 import { fold } from '../../larder/names.js';
-import { unitById } from '../../larder/units.js';
+import { unitById, unitNamed } from '../../larder/units.js';
 import { DEGREE, RANGE } from './quantities.js';
 import type { Usage } from './types.js';
 
@@ -52,7 +54,11 @@ export function rewrite(usage: Usage, wanted: string): Rewriting | null {
   }
 }
 
-/** Another word in place of a written one, in the plural and with the capital that stood there; the article before it follows. A stem has no plural. */
+/**
+ * Another word in place of a written one, in the number and with the capital that stood there; the article before it
+ * follows. A stem has no number. Where the one is counted and the other measured ("coriander leaves" and "cilantro"), verbs
+ * and amounts around it may have to follow, and a person has to look.
+ */
 export function replaceWord(
   text: string,
   start: number,
@@ -60,8 +66,8 @@ export function replaceWord(
   wanted: string,
   isStem = false,
 ): Rewriting {
-  const many = !isStem && written.toLowerCase() !== pluralize.singular(written).toLowerCase();
-  const plain = many ? pluralize.plural(wanted) : wanted;
+  const { number, sure } = isStem ? { number: 'one', sure: true } : numberOf(written, wanted);
+  const plain = number === 'many' ? pluralize.plural(wanted) : wanted;
   const first = written.charAt(0);
   const large = first !== first.toLowerCase();
   const all = written.length > 1 && written === written.toUpperCase() && large;
@@ -69,9 +75,31 @@ export function replaceWord(
   const end = start + written.length;
   const article = /(?<!\p{L})(an?)(\s+)$/iu.exec(text.slice(Math.max(0, start - 5), start));
   const due = /^[aeiou]/i.test(word) ? 'an' : 'a';
-  if (article === null || article[1]!.toLowerCase() === due) return { start, end, text: word, sure: true };
+  if (article === null || article[1]!.toLowerCase() === due) return { start, end, text: word, sure };
   const cased = article[1]!.startsWith('A') ? due.charAt(0).toUpperCase() + due.slice(1) : due;
-  return { start: start - article[0].length, end, text: `${cased}${article[2]!}${word}`, sure: true };
+  return { start: start - article[0].length, end, text: `${cased}${article[2]!}${word}`, sure };
+}
+
+/** The number in which the wanted word stands for the written one, and whether that is beyond doubt. */
+function numberOf(written: string, wanted: string): { number: 'one' | 'many'; sure: boolean } {
+  const key = written.toLowerCase();
+  const many = key !== pluralize.singular(key);
+  if (isMeasured(wanted)) return { number: 'one', sure: !many };
+  if (many) return { number: 'many', sure: true };
+  // "1 cup cilantro" is of many leaves; "1 pound shrimp" may be of one or of many.
+  if (isMeasured(written)) return { number: 'many', sure: false };
+  return { number: 'one', sure: pluralize.plural(key) !== key };
+}
+
+const MEASURED = foodsOfClass('mass');
+const COUNTED = [...foodsOfClass('countable'), ...foodsOfClass('mass-plural')];
+
+/** Whether a food's name has no plural: flour, cilantro; but for what its name counts, as "coriander leaf" does. */
+function isMeasured(name: string): boolean {
+  const food = foodNamed(name);
+  if (food === null || !isAnyOf(food, MEASURED) || isAnyOf(food, COUNTED)) return false;
+  const last = name.split(/[\s-]+/).at(-1)!;
+  return unitNamed(last)?.kind !== 'piece';
 }
 
 /** A whole number in words, as far as one word says it. */
@@ -141,7 +169,7 @@ function fractionIn(written: string): Fraction | null {
   if (found !== null) {
     return found[3] === '0' ? null : new Fraction(`${found[2]}/${found[3]}`).add(Number(found[1] ?? 0));
   }
-  return /^\d+\.\d+$/.test(plain.trim()) ? new Fraction(plain.trim()) : null;
+  return /^\d*\.\d+$/.test(plain.trim()) ? new Fraction(plain.trim()) : null;
 }
 
 function range(found: readonly string[], wanted: string): string {

@@ -38,6 +38,8 @@ export function titleForm(title: string): string | null {
   return large === telling.length ? 'Headline Capitals' : large === 0 ? 'Sentence capitals' : null;
 }
 
+const APPROXIMATION = /^(?:about|around|approx|approximately|roughly|up to|at least)$/;
+
 /** A label of words, perhaps a colon, perhaps a word for "about", the number, and what is counted. */
 const YIELD =
   /^\P{L}*(?:(\p{L}+(?: \p{L}+){0,4}?)(?!\p{L}))?\s*(:?)\s*(?:(?:about|around|approx\.?|approximately|roughly|up to|at least)\s+)?~?\s*\d[\d¼-¾\s/.,–—-]*(?:to \d+)?\s*([\p{L}-]*)/u;
@@ -57,6 +59,8 @@ export function yieldForm(text: string): { readonly about: string; readonly form
   const found = YIELD.exec(text);
   if (found?.[1] === undefined) return null;
   const label = found[1].trim().toLowerCase();
+  // "About 2 cups" has no label.
+  if (APPROXIMATION.test(label)) return null;
   const labelled = label.charAt(0).toUpperCase() + label.slice(1);
   const things = found[3] ?? '';
   const helpings = isWord(fold(things), 'helping');
