@@ -1,4 +1,5 @@
 /** The texts of a block one by one, and what a paragraph says of itself. */
+import { foodAt } from '../larder/foods.js';
 import { type HeadingKind, headingKind } from '../larder/headings.js';
 import { phraseAt } from '../larder/kitchen-words.js';
 import { fold } from '../larder/names.js';
@@ -93,11 +94,17 @@ export function isTools(block: Content): boolean {
   return texts.length > 0 && texts.every(namesTool);
 }
 
+/** "Deep 9-inch springform tin with a loose base". */
+const MOST_TOOL_WORDS = 8;
+
 /** Whether the words are a vessel's or a tool's, with nothing before it but a number, a size or what it is like. */
 function namesTool(text: string): boolean {
   const keys = (text.match(/\p{L}[\p{L}\p{M}'’]*/gu) ?? []).map(fold);
+  if (keys.length > MOST_TOOL_WORDS) return false;
   return keys.some((_, at) => {
     const length = vesselAt(keys, at)?.length ?? phraseAt(keys, at, 'special-tool')?.length;
-    return length !== undefined && at + length === keys.length;
+    // "1 onion, chopped (1 cup)" ends in a vessel's name as well.
+    const isAlone = keys.slice(0, at).every((_, before) => foodAt(keys, before, at) === null);
+    return length !== undefined && isAlone && at + length === keys.length;
   });
 }

@@ -18,6 +18,13 @@ describe('a recipe that is told in another order', () => {
     expect(listings(told)).toEqual(['2 eggs', '1 cup flour']);
     expect(told.equipment.map(({ text }) => text)).toEqual(['9 x 5-inch loaf tin', 'rolling pin']);
   });
+
+  it('has its only food for an ingredient, though the line ends in a cup', () => {
+    const told = only(
+      '# Onions\n\n## Ingredients\n\n- 1 onion, chopped (1 cup)\n\n## Method\n\n1. Fry the onion.\n',
+    );
+    expect(listings(told)).toEqual(['1 onion, chopped (1 cup)']);
+  });
 });
 
 describe('components', () => {
