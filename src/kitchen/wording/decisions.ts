@@ -85,35 +85,88 @@ interface Share {
   readonly places: Place[];
 }
 
+/** What some recipes add to one decision: their shares by form. */
+interface Part {
+  readonly aspect: Aspect;
+  readonly about: string;
+  readonly names: boolean;
+  readonly forms: ReadonlyMap<string, readonly Share[]>;
+}
+
 const decisionsAmong = once((dishes: readonly Dish[]): readonly Decision[] => {
-  const all = new Map<string, { aspect: Aspect; about: string; forms: Map<string, Share[]> }>();
-  const open = openNames(dishes);
-  for (const dish of dishes) {
-    for (const share of sharesOf(dish)) {
-      const { key, aspect, about, form, names } = share;
-      if (names && !open.has(key)) continue;
-      let decision = all.get(key);
-      if (decision === undefined) {
-        decision = { aspect, about, forms: new Map() };
-        all.set(key, decision);
-      }
-      const same = decision.forms.get(form);
-      if (same === undefined) decision.forms.set(form, [share]);
-      else same.push(share);
+  const all = new Map<string, Part[]>();
+  for (let from = 0; from < dishes.length; from += RECIPES_TOGETHER) {
+    for (const [key, part] of partsOf(dishes.slice(from, from + RECIPES_TOGETHER))) {
+      const same = all.get(key);
+      if (same === undefined) all.set(key, [part]);
+      else same.push(part);
     }
   }
-  return [...all.values()].map(({ aspect, about, forms }) => ({
-    aspect,
-    about,
-    forms: [...settled(forms, dishes)]
+  return [...all.values()].flatMap((parts) => {
+    const { aspect, about, names } = parts[0]!;
+    // Most foods have one name, and leave nothing to decide.
+    if (names && parts.every(({ forms }) => forms.size === 1 && sameForm(forms, parts[0]!.forms))) return [];
+    const forms = [...settled(together(parts), dishes)]
       .map(([form, own]) => ({
         form,
         shown: shownOf(form, own),
-        places: own.flatMap(({ places }) => places),
+        places: placesOf(own),
       }))
-      .toSorted((a, b) => b.places.length - a.places.length),
-  }));
+      .toSorted((a, b) => b.places.length - a.places.length);
+    return [{ aspect, about, forms }];
+  });
 });
+
+function sameForm(one: Part['forms'], other: Part['forms']): boolean {
+  const [form] = one.keys();
+  return other.has(form!);
+}
+
+function together(parts: readonly Part[]): Map<string, Share[]> {
+  const forms = new Map<string, Share[]>();
+  for (const part of parts) {
+    for (const [form, shares] of part.forms) {
+      const same = forms.get(form);
+      if (same === undefined) forms.set(form, [...shares]);
+      else same.push(...shares);
+    }
+  }
+  return forms;
+}
+
+/** So many recipes are counted together: where one of them changes, only they are counted again. */
+const RECIPES_TOGETHER = 32;
+/** By the first recipe of those that were counted together. */
+const counted = new WeakMap<
+  Dish,
+  { readonly dishes: readonly Dish[]; readonly parts: ReadonlyMap<string, Part> }
+>();
+
+/** What a few recipes add to each decision, by its key. */
+function partsOf(dishes: readonly Dish[]): ReadonlyMap<string, Part> {
+  const before = counted.get(dishes[0]!);
+  if (before?.dishes.length === dishes.length && before.dishes.every((dish, at) => dish === dishes[at]))
+    return before.parts;
+  const parts = new Map<
+    string,
+    { aspect: Aspect; about: string; names: boolean; forms: Map<string, Share[]> }
+  >();
+  for (const dish of dishes) {
+    for (const share of sharesOf(dish)) {
+      const { key, aspect, about, form, names } = share;
+      let part = parts.get(key);
+      if (part === undefined) {
+        part = { aspect, about, names, forms: new Map() };
+        parts.set(key, part);
+      }
+      const same = part.forms.get(form);
+      if (same === undefined) part.forms.set(form, [share]);
+      else same.push(share);
+    }
+  }
+  counted.set(dishes[0]!, { dishes, parts });
+  return parts;
+}
 
 /** Counted once a recipe: of a book that is being written most recipes stay as they are. */
 const sharesOf = once((dish: Dish): readonly Share[] => {
@@ -123,7 +176,8 @@ const sharesOf = once((dish: Dish): readonly Share[] => {
     const own = JSON.stringify([aspect, about, form, shown, either, names]);
     let share = found.get(own);
     if (share === undefined) {
-      share = { key: `${aspect} ${about}`, aspect, about, form, shown, either, names, places: [] };
+      const key = `${aspect} ${about} ${names}`;
+      share = { key, aspect, about, form, shown, either, names, places: [] };
       found.set(own, share);
     }
     share.places.push({ dish, usage, span: usage.passage.span(usage.start, usage.end) });
@@ -138,21 +192,6 @@ const sharesOf = once((dish: Dish): readonly Share[] => {
   }
   return [...found.values()];
 });
-
-/** The decisions about names that some name makes otherwise than another: most foods have one name, and need no counting. */
-function openNames(dishes: readonly Dish[]): ReadonlySet<string> {
-  const forms = new Map<string, string>();
-  const open = new Set<string>();
-  for (const dish of dishes) {
-    for (const { key, form, names } of sharesOf(dish)) {
-      if (!names) continue;
-      const known = forms.get(key);
-      if (known === undefined) forms.set(key, form);
-      else if (known !== form) open.add(key);
-    }
-  }
-  return open;
-}
 
 /** A place that may be of either form is of that which the book has more of otherwise. */
 function settled(
@@ -171,6 +210,13 @@ function settled(
     else moved.set(form, left);
   }
   return moved;
+}
+
+/** A loop, since this is the most of what a keystroke costs the decisions. */
+function placesOf(all: readonly Share[]): Place[] {
+  const found: Place[] = [];
+  for (const { places } of all) for (const place of places) found.push(place);
+  return found;
 }
 
 function count(all: readonly Share[]): number {
