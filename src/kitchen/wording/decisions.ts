@@ -4,7 +4,7 @@ import { once } from '../../manuscript/once.js';
 import type { Span } from '../../manuscript/types.js';
 import type { Book, Dish } from '../types.js';
 import { isDecided } from './house.js';
-import { choicesOf, usageOf } from './names.js';
+import { choicesOf, type NameChoice, type Naming, usageOf } from './names.js';
 import type { Aspect, Usage } from './types.js';
 import { wordingOf } from './wording.js';
 
@@ -74,16 +74,26 @@ function rank({ aspect }: Decision): number {
 
 /** The places of one recipe that are alike: what it adds to a form of a decision. */
 interface Share {
+  readonly dish: Dish;
   readonly key: string;
   readonly aspect: Aspect;
   readonly about: string;
   readonly form: string;
   readonly shown: string | undefined;
   readonly either: string | undefined;
-  /** Whether it is about what a food is called. */
-  readonly names: boolean;
-  readonly places: Place[];
+  readonly usages: Usage[];
+  /** Set where it is about what a food is called: the places that call it so are made when they are asked for, for few names are open. */
+  readonly choice: NameChoice | null;
+  readonly namings: Naming[];
 }
+
+const placesOfShare = once(({ dish, usages, choice, namings }: Share): readonly Place[] =>
+  [...usages, ...namings.map((naming) => usageOf(choice!, naming))].map((usage) => ({
+    dish,
+    usage,
+    span: usage.passage.span(usage.start, usage.end),
+  })),
+);
 
 /** What some recipes add to one decision: their shares by form. */
 interface Part {
@@ -153,7 +163,8 @@ function partsOf(dishes: readonly Dish[]): ReadonlyMap<string, Part> {
   >();
   for (const dish of dishes) {
     for (const share of sharesOf(dish)) {
-      const { key, aspect, about, form, names } = share;
+      const { key, aspect, about, form } = share;
+      const names = share.choice !== null;
       let part = parts.get(key);
       if (part === undefined) {
         part = { aspect, about, names, forms: new Map() };
@@ -171,27 +182,31 @@ function partsOf(dishes: readonly Dish[]): ReadonlyMap<string, Part> {
 /** Counted once a recipe: of a book that is being written most recipes stay as they are. */
 const sharesOf = once((dish: Dish): readonly Share[] => {
   const found = new Map<string, Share>();
-  const add = (about: string, usage: Usage, names: boolean): void => {
-    const { aspect, form, shown, either } = usage;
-    const own = JSON.stringify([aspect, about, form, shown, either, names]);
-    let share = found.get(own);
-    if (share === undefined) {
-      const key = `${aspect} ${about} ${names}`;
-      share = { key, aspect, about, form, shown, either, names, places: [] };
-      found.set(own, share);
+  const share = (of: NameChoice | Usage, about: string, choice: NameChoice | null): Share => {
+    const { aspect, form, shown, either } = { shown: undefined, either: undefined, ...of };
+    const own = [aspect, about, form, shown, either, choice === null].join('\n');
+    let known = found.get(own);
+    if (known === undefined) {
+      const key = `${aspect} ${about} ${choice === null}`;
+      known = { dish, key, aspect, about, form, shown, either, usages: [], choice, namings: [] };
+      found.set(own, known);
     }
-    share.places.push({ dish, usage, span: usage.passage.span(usage.start, usage.end) });
+    return known;
   };
   const { usages, namings } = wordingOf(dish);
   for (const naming of namings)
-    for (const choice of choicesOf(naming.named)) add(choice.about, usageOf(choice, naming), true);
+    for (const choice of namedChoices(naming.named))
+      share({ ...choice, shown: naming.named.shown }, choice.about, choice).namings.push(naming);
   for (const usage of usages) {
     // What a sentence opens with is put right recipe by recipe.
     const isOpening = usage.aspect === 'opening';
-    add(isOpening ? `opening ${dish.page.path} ${dish.recipe.span.start}` : usage.about, usage, false);
+    const about = isOpening ? `opening ${dish.page.path} ${dish.recipe.span.start}` : usage.about;
+    share(usage, about, null).usages.push(usage);
   }
   return [...found.values()];
 });
+
+const namedChoices = once(choicesOf);
 
 /** A place that may be of either form is of that which the book has more of otherwise. */
 function settled(
@@ -215,17 +230,21 @@ function settled(
 /** A loop, since this is the most of what a keystroke costs the decisions. */
 function placesOf(all: readonly Share[]): Place[] {
   const found: Place[] = [];
-  for (const { places } of all) for (const place of places) found.push(place);
+  for (const share of all) for (const place of placesOfShare(share)) found.push(place);
   return found;
 }
 
 function count(all: readonly Share[]): number {
-  return all.reduce((sum, { places }) => sum + places.length, 0);
+  return all.reduce((sum, share) => sum + sizeOf(share), 0);
+}
+
+function sizeOf({ usages, namings }: Share): number {
+  return usages.length + namings.length;
 }
 
 function inOrder(all: readonly Share[], dishes: readonly Dish[]): Share[] {
   const order = orderOf(dishes);
-  const at = ({ places }: Share): number => order.get(places[0]!.dish)!;
+  const at = ({ dish }: Share): number => order.get(dish)!;
   return all.toSorted((one, other) => at(one) - at(other));
 }
 
@@ -236,9 +255,10 @@ export const orderOf = once(
 
 function shownOf(form: string, all: readonly Share[]): string {
   const counts = new Map<string, number>();
-  for (const { shown, places } of all) {
+  for (const share of all) {
+    const { shown } = share;
     if (shown === undefined) return form;
-    counts.set(shown, (counts.get(shown) ?? 0) + places.length);
+    counts.set(shown, (counts.get(shown) ?? 0) + sizeOf(share));
   }
   return [...counts].toSorted((a, b) => b[1] - a[1])[0]?.[0] ?? form;
 }
