@@ -79,7 +79,7 @@ function unitText(text: string, item: Measure): string {
 /** The words after the number, up to a mark or another quantity; a length between ("one 9-inch pie") is passed over. */
 function thingsAfter(text: string, items: readonly Item[], from: number): string {
   let first = from;
-  while (items[first]?.kind === 'dimension') first++;
+  while (items[first]?.kind === 'dimension' || isSizeAgain(items, first)) first++;
   let last = first;
   while (items[last]?.kind === 'word' || isJoint(items, last)) last++;
   const keys = wordsFrom(items, first);
@@ -90,6 +90,15 @@ function thingsAfter(text: string, items: readonly Item[], from: number): string
     last--;
   }
   return last === first ? '' : text.slice(items[first]!.start, items[last - 1]!.end);
+}
+
+/** "(13 × 9 in)": the size once more, in brackets. */
+function isSizeAgain(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (item?.kind !== 'point') return false;
+  return item.text === '('
+    ? items[at + 1]?.kind === 'dimension'
+    : item.text === ')' && items[at - 1]?.kind === 'dimension';
 }
 
 function isCounted(item: Item | undefined): boolean {

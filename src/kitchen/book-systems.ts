@@ -44,8 +44,8 @@ export function mixedUnits(book: Book): MixedUnit[] {
 const LITER = 'liter';
 /** A third of a cup is printed as 80 mL by those whose cup is 240 mL, and by those whose cup is 250. */
 const THIRDS = new Set([3n, 6n]);
-/** Sizes nearer to each other than this are one size in print: 236.6 and 240 mL. */
-const ONE_SIZE = 0.02;
+/** Sizes nearer to each other than this are one size in print: cups of 236.6 and 240 mL, fluid ounces of 28.4 and 29.6. */
+const ONE_SIZE = 0.045;
 /** How far a rounded figure may be from the size that it stands for. */
 const ROUNDED = 0.06;
 /** How much nearer it must be to that size than to any other. */

@@ -65,7 +65,9 @@ export function madeOf(progress: Progress, named: Named, words: Words, determine
   if (isCookedOut(progress, named.food, refers)) return true;
   if (keys.length === 1 || isMadeWord(keys, keys.length - 1) === 0) return false;
   const before = keys.slice(0, -1);
-  if (refers && before.every((key) => isWord(key, 'adjective'))) return true;
+  // "The spice mixture" is never bought.
+  if (refers && (before.every((key) => isWord(key, 'adjective')) || !isBoughtToo(keys, keys.length - 1)))
+    return true;
   return (
     !mixedIn &&
     measureOf(words, named.start, named.end) === null &&

@@ -280,7 +280,8 @@ function isTool(words: Words, { start, end }: Named, listings: readonly Listing[
   return (
     listings.length === 0 &&
     measureOf(words, start, end) === null &&
-    vesselAt(words.keys, start)?.length === end - start
+    // "Baking beans": the tool's name may begin before the food's.
+    [start, start - 1].some((at) => at >= 0 && vesselAt(words.keys, at)?.length === end - at)
   );
 }
 

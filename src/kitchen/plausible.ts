@@ -79,10 +79,18 @@ function onlyFood({ line }: Listing): Food | null {
   return food === undefined || others.length > 0 || food.form !== null ? null : food.row;
 }
 
-/** Servings that the recipe states; each piece of a yield in pieces counts as one. Null where none are stated ("3/4" is no number of them). */
+/**
+ * Servings that the recipe states; each piece of a yield in pieces counts as one. Null where none are stated: "3/4" is no number of
+ * them, and one cake feeds more than one.
+ */
 function servingsOf(recipe: Recipe): Fraction | null {
-  const amount = recipe.yield?.parsed?.amount ?? null;
-  return amount === null || amount.high.lt(1) ? null : amount.high;
+  const counts = recipe.yields.flatMap(({ parsed }) => {
+    const amount = parsed?.amount ?? null;
+    const isThing = parsed !== null && (parsed.of !== '' || parsed.dimensions.length > 0);
+    const isOneThing = isThing && (amount?.high.equals(1) ?? false);
+    return amount === null || amount.high.lt(1) || isOneThing ? [] : [amount.high];
+  });
+  return counts.length === 0 ? null : counts.reduce((most, each) => (each.gt(most) ? each : most));
 }
 
 function passes(measure: Measure, food: Food, limit: ExactLimit, servings: Fraction | null): boolean {

@@ -77,7 +77,8 @@ function orderedAgain(
   listing: Listing,
   done: readonly Done[],
 ): Disagreement | null {
-  if (says(mention.determiner, 'rest-word') || mention.measure !== null) return null;
+  const isPart = says(mention.determiner, 'rest-word') || says(mention.determiner, 'reserve-word');
+  if (isPart || mention.measure !== null) return null;
   for (const { item, technique } of ordersOn(dish.steps[mention.step]!.items, mention)) {
     const same = done.find((each) => each.technique === technique && technique.name !== 'cut');
     const other = done.find((each) => does(each.technique, 'pieces'));

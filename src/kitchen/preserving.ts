@@ -119,6 +119,12 @@ export interface Canning extends Place {
   readonly tested: boolean;
 }
 
+/** Whether a jar is named by more than its lid, which a pot in the oven has as well. */
+function hasJar({ hazards }: Sentence): boolean {
+  const lids = hazards.filter(({ is }) => is === 'closes').map(({ start }) => start);
+  return hazards.some(({ is, start }) => is === 'jar' && !lids.includes(start));
+}
+
 /** Where the recipe puts food up in jars that are to keep uncooled; null where it does not. */
 export function canningOf(dish: Dish): Canning | null {
   const method = methodSentences(dish);
@@ -138,7 +144,7 @@ export function canningOf(dish: Dish): Canning | null {
   // A cake is turned upside down too: the jars must be closed.
   for (const [index, sentence] of (anyTells(closed, 'closes') ? closed : []).entries()) {
     if (!tells(sentence, 'jar') && !tells(closed[index - 1] ?? sentence, 'jar')) continue;
-    const oven = tells(sentence, 'jar') && !tells(sentence, 'sterile') ? wordOf(sentence, 'oven') : undefined;
+    const oven = hasJar(sentence) && !tells(sentence, 'sterile') ? wordOf(sentence, 'oven') : undefined;
     const open = wordOf(sentence, 'canning-open') ?? (tells(sentence, 'closes') ? oven : undefined);
     if (open !== undefined && !isWarned(sentence, open.start)) return made(sentence, 'open', open);
   }

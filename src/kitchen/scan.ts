@@ -49,7 +49,8 @@ function namedAt(words: Words, at: number, vocabulary: Vocabulary): Named | null
   const keys = words.keys;
   const reach = sameStretch(words, at);
   const isAnnounced = at > 0 && isWord(keys[at - 1], 'announcing');
-  const group = isAnnounced ? null : (phraseAt(keys, at, 'group', reach) ?? bareAll(words, at));
+  const phrase = isAnnounced ? null : (phraseAt(keys, at, 'group', reach) ?? bareAll(words, at));
+  const group = phrase !== null && isAllOver(words, at + phrase.length) ? null : phrase;
   const food = foodAcross(keys, at, reach, vocabulary);
   const listed = listedAt(vocabulary, keys, at, reach);
   const longest = Math.max(food?.length ?? 0, listed?.length ?? 0, group?.length ?? 0);
@@ -104,6 +105,11 @@ function isPortion(words: Words, at: number): boolean {
   const match =
     words.keys[at + 1] === 'of' && words.before[at + 1] === '' ? techniqueOf(words.keys[at]!) : null;
   return match?.form === 'base' && does(match.technique, 'garnish', 'coat');
+}
+
+/** "Season it all over." */
+function isAllOver(words: Words, end: number): boolean {
+  return words.keys[end - 1] === 'all' && words.before[end] === '' && isWord(words.keys[end], 'all-over');
 }
 
 /** "Combine all and simmer", "add all.": the word by itself. */

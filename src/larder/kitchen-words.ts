@@ -110,6 +110,7 @@ export type KitchenWordClass =
   | 'kept-back'
   | 'announcing'
   | 'made-of'
+  | 'all-over'
   | HeatWordClass
   | SafetyWordClass;
 

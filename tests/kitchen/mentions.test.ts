@@ -69,6 +69,17 @@ describe('a word that looks like a food is told apart when', () => {
       'Beat the egg with a piece of leek the size of a walnut.',
       ['egg = egg', 'leek = leek', 'walnut (aside)'],
     ],
+    [
+      'it is a color that something turns',
+      'Melt the butter until it turns hazelnut brown.',
+      ['butter = butter', 'hazelnut (aside)'],
+    ],
+    [
+      'it is told of where and not of what',
+      'Butter the leek, and season it all over.',
+      ['Butter = butter', 'leek = leek'],
+    ],
+    ['it is a weight to bake with', 'Fill the case with baking beans and beat the egg.', ['egg = egg']],
     ['it is a verb', 'Cream the butter and season the leek.', ['butter = butter', 'leek = leek']],
     [
       'it is a color or a shape',
