@@ -271,6 +271,11 @@ function opensWithWhen(words: Words, at: number): boolean {
 /** Whether words `from` to `to` hold a cue, a clause that opens with "until", or a hint that the package tells. */
 function saysWhenDone(words: Words, from: number, to: number, verb: number, timed: boolean): boolean {
   for (let at = from; at < to; at++) {
+    const kept = phraseAt(words.keys, at, 'heat-kept');
+    if (kept !== null) {
+      at += kept.length - 1;
+      continue;
+    }
     if (
       tellsUntil(words, at, verb) ||
       (!timed && lastsAsLong(words, at, verb)) ||

@@ -17,6 +17,7 @@ export type KitchenWordClass =
   | 'baked'
   | 'subject'
   | 'bringing'
+  | 'heat-kept'
   | 'small-piece'
   | 'grown'
   | 'dry'
