@@ -193,6 +193,7 @@ export type SafetyWordClass =
   | 'surface'
   | 'same'
   | 'marinade'
+  | 'dipping'
   | 'putting'
   | 'boiling'
   | 'taken-off'

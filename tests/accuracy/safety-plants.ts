@@ -74,7 +74,8 @@ const planters: Record<string, Planter> = {
       // Where another sign is left ("when …", "don't let them dry"), nothing was taken away.
       const next = dish.recipe.steps[cooking.step + 1]?.passage.text ?? '';
       const isSaidTwice =
-        /\b(?:done|when|once|runny|don['’]t let|do not let)\b/i.test(bare) || /^.{0,20}\b(?:done|when|once)\b/i.test(next);
+        /\b(?:done|when|once|runny|don['’]t let|do not let)\b/i.test(bare) ||
+        /^.{0,20}\b(?:done|when|once|until)\b/i.test(next);
       if (bare === step || isSaidTwice) continue;
       return {
         text: put(file, span.start, span.end, bare),
