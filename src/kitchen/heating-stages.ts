@@ -79,23 +79,29 @@ function foodsOf({ objects, listings }: Heating): readonly Listing[] {
 
 /** "Put it back into the oven for another 10 minutes". */
 function isPutBack(words: Words, place: 'oven' | 'heat-place'): boolean {
-  const isThere = place === 'oven' ? words.keys.includes('oven') : saysIn(words, all(words), 'heat-place');
+  const to = Math.min(words.keys.length, FURTHEST_BACK);
+  const keys = words.keys.slice(0, to);
+  const isThere = place === 'oven' ? keys.includes('oven') : saysIn(words, { from: 0, to }, 'heat-place');
   return (
     isThere &&
-    words.keys.some((key) => isWord(key, 'another-stage')) &&
-    words.items.some(({ kind }) => kind === 'duration')
+    keys.some((key) => isWord(key, 'another-stage')) &&
+    words.items.slice(0, words.at[to] ?? words.items.length).some(({ kind }) => kind === 'duration')
   );
 }
 
 /** "Bake 15 minutes, take out, stir, put back in the oven". */
-function returnsToOven({ keys, words }: Words, start: number): boolean {
+function returnsToOven(words: Words, start: number): boolean {
+  const from = wordAt(words, start);
+  const keys = words.keys.slice(from, from + FURTHEST_BACK);
   return keys.some(
     (key, at) =>
       key === 'oven' &&
-      words[at]!.start > start &&
       keys.slice(Math.max(0, at - WORDS_BEFORE_OVEN), at).some((word) => isWord(word, 'another-stage')),
   );
 }
+
+/** How many words into a step, or behind an order, the food may still go back into the oven. */
+const FURTHEST_BACK = 60;
 
 /** "Back into the oven". */
 const WORDS_BEFORE_OVEN = 3;
@@ -123,10 +129,8 @@ function isToldAfterwards({ technique, durations, step }: Heating, words: readon
   if (durations.length > 0) return false;
   return words.slice(step + 1, step + 1 + FURTHEST_TOLD).some(({ keys, at, items }) => {
     if (keys[0] !== 'after') return false;
-    const verb = keys.findIndex((key) => techniqueOf(key)?.technique === technique);
-    return (
-      verb > 0 && verb < FURTHEST_WORD && items.slice(0, at[verb]).some(({ kind }) => kind === 'duration')
-    );
+    const verb = keys.slice(0, FURTHEST_WORD).findIndex((key) => techniqueOf(key)?.technique === technique);
+    return verb > 0 && items.slice(0, at[verb]).some(({ kind }) => kind === 'duration');
   });
 }
 

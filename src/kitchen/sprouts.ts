@@ -43,7 +43,7 @@ function rawPlace(dish: Dish, listing: Listing): Place | null {
     return tellsOf(listing.passage.text, 'sprout-garnish') ? placeOfListing(listing) : null;
   const { takings } = dish.accounts[listing.index]!;
   let last: Mention | null = null;
-  for (const use of uses) {
+  for (const use of uses.slice(0, MOST_USES)) {
     if (isPrepared(use)) continue;
     const taking = takings.find(({ mention }) => mention === use);
     // What an earlier use may have cooked, a later one serves cooked, unless it takes another part of it.
@@ -56,6 +56,9 @@ function rawPlace(dish: Dish, listing: Listing): Place | null {
   }
   return null;
 }
+
+/** No recipe puts them to use in more places; a line that repeats their name without end is read no further. */
+const MOST_USES = 20;
 
 /** "Rinse the sprouts, and set aside": they go nowhere yet. */
 function isPrepared({ verb }: Mention): boolean {
