@@ -45,6 +45,7 @@ import { rawEggServed } from './safety/raw-egg-served.js';
 import { rawFlourServed } from './safety/raw-flour-served.js';
 import { rawMilkServed } from './safety/raw-milk-served.js';
 import { rawPoultryRinsed } from './safety/raw-poultry-rinsed.js';
+import { rawSproutsServed } from './safety/raw-sprouts-served.js';
 import { rawSurfaceReused } from './safety/raw-surface-reused.js';
 import { restAbsent } from './safety/rest-absent.js';
 import { safeTemperatureAbsent } from './safety/safe-temperature-absent.js';
@@ -129,6 +130,7 @@ export const rules: readonly Rule[] = [
   rawEggServed,
   rawFlourServed,
   rawMilkServed,
+  rawSproutsServed,
   shellfishUnopened,
   slowCookerFrozen,
   thawUnsafe,

@@ -1,5 +1,7 @@
 /** Marks an order to cook that does not say how the food is when it is done. */
 import Fraction from 'fraction.js';
+import { isStock } from '../../src/kitchen/raw-course.js';
+import { isToldElsewhere } from '../../src/kitchen/told-elsewhere.js';
 import type { Dish, Heating, RawCourse } from '../../src/kitchen/types.js';
 import { does } from '../../src/larder/techniques.js';
 import type { RecipeRule, Weight } from '../rule.js';
@@ -8,6 +10,9 @@ import type { RecipeRule, Weight } from '../rule.js';
 const BRIEF_SECONDS = new Fraction(60);
 /** Onions that fry, or a sauce that simmers, for so few minutes hang on no sign; raw meat and fish do (common practice). */
 const SHORT_SECONDS = { pan: new Fraction(180), pot: new Fraction(300) };
+
+/** What boils for hours is not missed by minutes (common practice). */
+const LONG_POT_SECONDS = new Fraction(2 * 3600);
 
 export const donenessCueAbsent: RecipeRule = {
   scope: 'recipe',
@@ -48,8 +53,9 @@ export const donenessCueAbsent: RecipeRule = {
     for (const order of dish.heatings) {
       if (order.cued || order.technique.ends || seen.has(order.step)) continue;
       const heating = timed(dish.heatings, order);
+      if (heating.cued || isToldElsewhere(dish, heating)) continue;
       const duration = heating.durations[0];
-      if (isSoonDone(dish, heating) || isMeasured(dish, heating)) continue;
+      if (isSoonDone(dish, heating) || isMeasured(dish, heating) || needsNoSign(dish, heating)) continue;
       seen.add(heating.step);
       const passage = dish.recipe.steps[heating.step]!.passage;
       const extent = duration ?? heating;
@@ -88,6 +94,13 @@ function isSoonDone(dish: Dish, { technique, durations, ...heating }: Heating): 
   const cooksRaw = coursesOf(dish, heating).some(({ cookings }) => cookings.length === 1);
   const short = does(technique, 'dry-heat') ? SHORT_SECONDS.pan : SHORT_SECONDS.pot;
   return seconds.lte(cooksRaw ? BRIEF_SECONDS : short);
+}
+
+/** A stock, and a pudding or a soup that boils for hours; not where raw meat is cooked so, whose tenderness is the sign. */
+function needsNoSign(dish: Dish, heating: Heating): boolean {
+  const seconds = heating.durations[0]?.seconds;
+  if (seconds == null || does(heating.technique, 'dry-heat')) return false;
+  return isStock(dish.recipe) || (seconds.low.gte(LONG_POT_SECONDS) && coursesOf(dish, heating).length === 0);
 }
 
 /** The raw foods that an order cooks. */

@@ -170,10 +170,12 @@ function foodsOf(
   return meant.baked ? foods : namedIn(inside(meant.before), true);
 }
 
-/** "Cook the eggs to …", "the eggs are done at …": not those that are brushed on or stirred in. */
+/** "Cook the eggs to …", "test the eggs with a probe", "take the eggs off at …": not those that are brushed on or stirred in. */
 function isHeated({ verb }: Mention): boolean {
   const match = verb === null ? null : techniqueOf(fold(verb));
-  return verb === null || (match !== null && does(match.technique, 'heat'));
+  if (match === null) return true;
+  const { technique } = match;
+  return does(technique, 'heat') || !does(technique, 'add', 'combine', 'coat', 'season', 'garnish', 'fill');
 }
 
 /** The lowest that the text allows, in degrees Fahrenheit; null for a gas mark, which is always an oven's. */

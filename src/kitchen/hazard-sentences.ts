@@ -5,7 +5,7 @@ import type { Duration, Item } from '../grammar/types.js';
 import { foodAt } from '../larder/foods.js';
 import { type HazardClass, type HazardWord, hazardWordsIn } from '../larder/hazard-words.js';
 import { fold } from '../larder/names.js';
-import { does, techniqueOf } from '../larder/techniques.js';
+import { does, techniqueOf, techniqueOfTwo } from '../larder/techniques.js';
 import type { Food, Technique } from '../larder/types.js';
 import type { Passage } from '../manuscript/passage.js';
 import type { Dish } from './types.js';
@@ -168,11 +168,11 @@ export function foodsIn(sentence: Sentence): { food: Food; start: number; end: n
   return found;
 }
 
-/** The verbs that the sentence orders or goes on with ("bake", "simmering"), each with its word's place. */
+/** The verbs that the sentence orders or goes on with ("bake", "simmering", "deep-fry"), each with its first word's place. */
 export function verbsIn(sentence: Sentence): { technique: Technique; at: number }[] {
-  return sentence.keys.flatMap((key, at) => {
-    const match = techniqueOf(key);
-    return match !== null && isVerb(sentence, at) ? [{ technique: match.technique, at }] : [];
+  return sentence.keys.flatMap((_, at) => {
+    const technique = verbOf(sentence, at);
+    return technique === null ? [] : [{ technique, at }];
   });
 }
 
@@ -181,10 +181,12 @@ export function heatVerbsIn(sentence: Sentence): { technique: Technique; at: num
   return verbsIn(sentence).filter(({ technique }) => does(technique, 'heat'));
 }
 
-/** Whether a word acts as a verb: in the method as its step was read, elsewhere by its form alone. */
-function isVerb({ read, readAt, keys }: Sentence, at: number): boolean {
-  if (read === null) return techniqueOf(keys[at]!)!.form === 'base';
-  return readAt[at]! >= 0 && verbAt(read, readAt[at]!) !== null;
+/** The verb that a word is: in the method as its step was read, elsewhere by its form alone. */
+function verbOf({ read, readAt, keys }: Sentence, at: number): Technique | null {
+  if (read !== null) return readAt[at]! < 0 ? null : verbAt(read, readAt[at]!);
+  const next = keys[at + 1];
+  const match = (next === undefined ? null : techniqueOfTwo(keys[at]!, next)) ?? techniqueOf(keys[at]!);
+  return match?.form === 'base' ? match.technique : null;
 }
 
 /** Whether a word that forbids stands before word `at` of the sentence: "never thaw it on the counter". */

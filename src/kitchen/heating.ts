@@ -1,6 +1,5 @@
 /** Finds where the method cooks something, how long, and whether it says how the food is when it is done. */
 
-import Fraction from 'fraction.js';
 import type { Duration, Item } from '../grammar/types.js';
 import { foodsNamed, isAnyOf } from '../larder/food-classes.js';
 import { isWord, phraseAt } from '../larder/kitchen-words.js';
@@ -8,7 +7,8 @@ import { does, techniqueOf } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
 import { clauseOf } from './context.js';
 import { cooksTo } from './done-temperatures.js';
-import { all, lastMentionBefore, mentionsWithin, saysIn, wordAt } from './stretches.js';
+import { isToldByOthers } from './heating-stages.js';
+import { lastMentionBefore, mentionsWithin, saysIn } from './stretches.js';
 import type { Heating, Mention, ReadStep } from './types.js';
 import { verbAt, type Words } from './words.js';
 
@@ -21,61 +21,9 @@ export function heatingsOf(
   const found = steps.flatMap((step, index) =>
     heatingsIn(step, words[index]!, words[index + 1] ?? null, mentions),
   );
-  return found.map((heating, index) => {
-    const next = found
-      .slice(index + 1, index + 1 + STAGES_BETWEEN)
-      .find(({ technique }) => technique === heating.technique);
-    return isFirstStage(heating, next, words) ||
-      isToldLater(heating, found, index) ||
-      isClosed(heating, words)
-      ? { ...heating, cued: true }
-      : heating;
-  });
-}
-
-/** A slow cooker or a pressure cooker goes by its time: nobody can look in. */
-function isClosed({ durations, step }: Heating, words: readonly Words[]): boolean {
-  const isLong = durations.some(({ seconds }) => seconds === null || seconds.high.gte(LONG_IN_COOKER));
-  return isLong && words.slice(0, step + 1).some((each) => saysIn(each, all(each), 'closed-cooker'));
-}
-
-/** What a slow cooker or a pressure cooker cooks takes no less (common practice). */
-const LONG_IN_COOKER = new Fraction(300);
-
-/** How many orders to cook ("reduce the heat") may part two stages of a bake. */
-const STAGES_BETWEEN = 3;
-
-/** "Bake for 20 minutes. Uncover and bake until golden", "bake for another 50 minutes": stages of one bake, of which the last is to say when it is done. */
-function isFirstStage(heating: Heating, next: Heating | undefined, words: readonly Words[]): boolean {
-  const steps = (next?.step ?? heating.step + 1) - heating.step;
-  if (next?.cued && does(heating.technique, 'oven') && steps <= 1) return true;
-  if (next !== undefined && steps <= FURTHEST_STAGE) {
-    const { keys, opening } = words[next.step]!;
-    const at = wordAt(words[next.step]!, next.start);
-    if (keys.slice(opening[at], at + FURTHEST_OBJECT).some((key) => isWord(key, 'another-stage')))
-      return true;
-  }
-  // "Drop the temperature to 150°C": the oven goes on. "Put it back for another 10 minutes" too.
-  const after = words[heating.step + 1];
-  if (!does(heating.technique, 'oven') || after === undefined) return false;
-  const isTurned =
-    isWord(after.keys[0], 'stove-turning') && after.items.some(({ kind }) => kind === 'temperature');
-  const isPutBack = after.keys.includes('oven') && after.keys.some((key) => isWord(key, 'another-stage'));
-  return isTurned || (isPutBack && after.items.some(({ kind }) => kind === 'duration'));
-}
-
-/** How many steps on the next stage may be: "bake for 20 minutes", "turn the heat down", "bake for another 50 minutes". */
-const FURTHEST_STAGE = 2;
-
-/** "Sauté the crumbs over low heat. Add oil. Cook until opaque": a step says once, at its end, when what it cooks is done. */
-function isToldLater(heating: Heating, found: readonly Heating[], index: number): boolean {
-  if (heating.durations.length > 0) return false;
-  for (let at = index + 1; found[at]?.step === heating.step; at++) {
-    const { technique, cued, objects } = found[at]!;
-    if (cued && objects.length === 0 && (technique === heating.technique || technique.name === 'cook'))
-      return true;
-  }
-  return false;
+  return found.map((heating, index) =>
+    isToldByOthers(heating, found, index, words) ? { ...heating, cued: true } : heating,
+  );
 }
 
 function heatingsIn(
@@ -103,7 +51,7 @@ function heatingsIn(
       cued:
         isCued(words, at, next, durations.length > 0) ||
         isWord(words.keys[at - 1], 'how-far') ||
-        (technique.name === 'toast' && objects.some(({ food }) => isAnyOf(food, BREAD))),
+        (technique.name === 'toast' && toasts(words, at, step.step.index, mentions, objects)),
       listings,
       objects,
     });
@@ -111,7 +59,19 @@ function heatingsIn(
   return found;
 }
 
-/** Bread that is toasted tells by itself when it is done. */
+/** Whether bread is toasted, by name or as "halve the muffins and toast them": it tells by itself when it is done. */
+function toasts(
+  words: Words,
+  at: number,
+  step: number,
+  mentions: readonly Mention[],
+  objects: readonly Mention[],
+): boolean {
+  const { start } = words.words[at]!;
+  const named = objects.length > 0 ? objects : mentionsWithin(mentions, step, 0, start).slice(-1);
+  return named.some(({ food }) => isAnyOf(food, BREAD));
+}
+
 const BREAD = ['bread', 'muffin'].flatMap(foodsNamed);
 
 /** "Cook in the oven. It should take about 45 minutes": the time that the next sentence tells. */
@@ -245,7 +205,8 @@ function isCued(words: Words, at: number, next: Words | null, timed: boolean): b
   let to = at;
   for (; to < words.keys.length && to < at + FURTHEST_CUE; to++) {
     const verb = words.sentence[to] === words.sentence[at] ? null : verbAt(words, to);
-    if (verb !== null && does(verb, 'heat')) break;
+    // "It might caramelize too quickly" orders nothing.
+    if (verb !== null && does(verb, 'heat') && !isWord(words.keys[to - 1], 'subject')) break;
   }
   // The sentence that holds the next order tells of that one.
   while (
@@ -271,6 +232,11 @@ function opensWithWhen(words: Words, at: number): boolean {
 /** Whether words `from` to `to` hold a cue, a clause that opens with "until", or a hint that the package tells. */
 function saysWhenDone(words: Words, from: number, to: number, verb: number, timed: boolean): boolean {
   for (let at = from; at < to; at++) {
+    const kept = phraseAt(words.keys, at, 'heat-kept');
+    if (kept !== null) {
+      at += kept.length - 1;
+      continue;
+    }
     if (
       tellsUntil(words, at, verb) ||
       (!timed && lastsAsLong(words, at, verb)) ||

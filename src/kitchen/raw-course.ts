@@ -9,6 +9,7 @@ import { fold } from '../larder/names.js';
 import { does, techniqueOf } from '../larder/techniques.js';
 import { vesselAt } from '../larder/vessels.js';
 import { inFahrenheit } from './done-temperatures.js';
+import { isLong } from './long-cooking.js';
 import {
   all,
   mentionsIn,
@@ -24,16 +25,6 @@ import {
 import type { Heating, Mention, Place, RawCourse, RawFood } from './types.js';
 import { verbAt, type Words } from './words.js';
 
-/** A pot that simmers this long is past every safe minimum (common practice). */
-const LONG_SECONDS = new Fraction(3600);
-/** So is meat that bakes or smokes this long, birds aside, which are roasted whole (common practice). */
-const LONG_DRY_SECONDS = new Fraction(3 * 3600);
-/** Crumbs and small pieces are done through in a pot much sooner (common practice). */
-const LONG_SECONDS_IN_BITS = new Fraction(1200);
-/** And so are meatballs in a sauce, and pieces of chicken by any heat (common practice). */
-const LONG_SECONDS_SMALL = new Fraction(1800);
-/** Under pressure food cooks at about 250°F (121°C), and faster (common practice). */
-const LONG_SECONDS_UNDER_PRESSURE = new Fraction(480);
 const STOCK = foodsNamed('stock');
 const GROUND = foodsOfClass('ground-kind');
 const THIN = foodsOfClass('thin-kind');
@@ -49,7 +40,7 @@ export function rawCoursesOf(
   rawFoods: readonly RawFood[],
 ): RawCourse[] {
   if (rawFoods.length === 0) return [];
-  const makesStock = namesStock(recipe.title?.text ?? '');
+  const makesStock = isStock(recipe);
   const speech = speechOf(words);
   return rawFoods.map((raw) =>
     courseOf(recipe, words, speech, mentions, uses, heatings, rawFoods, raw, makesStock),
@@ -95,7 +86,7 @@ function courseOf(
       makesStock ||
       signs('falls-apart').length > 0 ||
       signs('whole-step').some(({ place }) => cookings.some((cooking) => cooking.step === place.step)) ||
-      isLong(words, speech, cookings, raw, bits),
+      isLong(words, speech, cookings, { safety: raw.safety, ground: isGround(raw), bits }),
     shown: (raw.safety === 'fish' || raw.safety === 'shellfish') && signs('opaque-cue').length > 0,
     color: signs('color-cue')[0]?.place ?? paleness()[0] ?? null,
     degree: degree === undefined ? null : { ...degree.place, fahrenheit: Number(degree.said.means) },
@@ -208,8 +199,8 @@ function isGivenTime(words: readonly Words[], speech: Speech, { step, start, ver
 const SENTENCE_AFTER = 6;
 
 /** "Chicken Stock", "Beef Bone Broth": what is strained off is boiled for as long as it takes. */
-function namesStock(title: string): boolean {
-  const keys = title.split(/[^\p{L}\p{N}'’]+/u).map(fold);
+export function isStock({ title }: Recipe): boolean {
+  const keys = (title?.text ?? '').split(/[^\p{L}\p{N}'’]+/u).map(fold);
   const last = foodAt(keys, keys.length - 1)?.food;
   const whole = keys.flatMap((_, at) => foodAt(keys, at)?.food ?? []).at(-1);
   return [last, whole].some((food) => food !== undefined && isAnyOf(food, STOCK));
@@ -273,55 +264,6 @@ function newPot(words: Words, { from, to }: Stretch): number {
 
 /** "Into a large heavy pot". */
 const WORDS_BEFORE_VESSEL = 4;
-
-/** Whether it boils, braises, stews, bakes or cooks under pressure so long that it is beyond doubt. */
-function isLong(
-  words: readonly Words[],
-  speech: Speech,
-  cookings: readonly Heating[],
-  raw: RawFood,
-  bits: boolean,
-): boolean {
-  const total = (end: 'least' | 'most', isCounted: (cooking: Heating) => boolean): Fraction => {
-    const durations = new Set(cookings.filter(isCounted).flatMap((cooking) => timesOf(words, cooking)));
-    return [...durations].reduce((sum, duration) => sum.add(secondsOf(duration, end)), new Fraction(0));
-  };
-  const isDry = ({ technique }: Heating): boolean => does(technique, 'dry-heat');
-  const isWet = (cooking: Heating): boolean => !isDry(cooking);
-  // "45 to 60 minutes" is an hour to who simmers a bird for it.
-  if (total('most', isWet).gte(LONG_SECONDS)) return true;
-  const closed = new Set(speech('under-pressure').map(({ step }) => step));
-  const pressed = total('least', ({ step }) => closed.has(step));
-  if (pressed.gte(LONG_SECONDS_UNDER_PRESSURE)) return true;
-  const wet = total('least', isWet);
-  const dry = total('least', isDry);
-  if (raw.safety !== 'poultry' && dry.gte(LONG_DRY_SECONDS)) return true;
-  if (bits && raw.safety === 'poultry' && wet.add(dry).gte(LONG_SECONDS_SMALL)) return true;
-  if (isGround(raw) && wet.gte(LONG_SECONDS_SMALL)) return true;
-  return (bits || raw.safety === 'fish') && wet.gte(LONG_SECONDS_IN_BITS);
-}
-
-/** The times of a cooking's sentence that are not those of a rest or a marinade: "chill for 2 hours, then grill". */
-function timesOf(words: readonly Words[], { step, durations }: Heating): Duration[] {
-  const here = words[step]!;
-  return durations.filter((duration) => {
-    const { from } = sentenceOf(here, Math.max(0, duration.start - 1));
-    for (let at = wordAt(here, duration.start) - 1; at >= from; at--) {
-      const verb = verbAt(here, at);
-      if (verb === null || here.keys[at]!.endsWith('ing')) continue;
-      if (does(verb, 'heat')) return true;
-      if (does(verb, 'hold', 'chill', 'rest')) return false;
-    }
-    return true;
-  });
-}
-
-/** One end of a duration; a night is long enough for anything. */
-function secondsOf({ seconds, unit }: Duration, end: 'least' | 'most'): Fraction {
-  if (seconds === null) return unit === 'night' ? LONG_DRY_SECONDS : new Fraction(0);
-  const isUpwards = seconds.low.lte(seconds.high);
-  return isUpwards === (end === 'least') ? seconds.low : seconds.high;
-}
 
 /**
  * Whether it is cooked in pieces too small for a thermometer: whole cuts and birds that are cut small before they are cooked, and

@@ -142,8 +142,9 @@ function useOf(
 /** How many words before the marinade's name may take it away: "drain off most of the marinade". */
 const REACH_OF_TAKING = 4;
 
-/** "… over the fish and serve": it goes to the table as it is. */
+/** "… over the fish and serve", "over the cooked fish", "as a dipping sauce": it goes to the table as it is. */
 function serves(words: Words, { from, to }: Stretch): boolean {
+  if (saysIn(words, { from, to }, 'dipping') || words.keys.slice(from, to).includes('cooked')) return true;
   for (let at = from; at < to; at++) {
     const verb = verbAt(words, at);
     if (verb !== null && does(verb, 'serve')) return true;

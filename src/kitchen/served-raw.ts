@@ -49,14 +49,15 @@ function isServedRaw(dish: Dish, listing: Listing): boolean {
 }
 
 /** Whether the sentence puts something on or in a thing that is hot; "chill in small pots" does not. */
-function isOverHeat(sentence: Sentence): boolean {
+export function isOverHeat(sentence: Sentence): boolean {
   return tells(sentence, 'hot-thing') && !tells(sentence, 'cold', 'freezer');
 }
 
 /** Whether the recipe warns of its raw eggs, or speaks of pasteurized ones. "Top with the raw egg" in the method warns nobody. */
 function isAnnounced(dish: Dish): boolean {
   return (
-    anyTells(allSentences(dish), 'egg-caution', 'pasteurized') || anyTells(asideSentences(dish), 'raw-egg')
+    anyTells(allSentences(dish), 'at-risk', 'egg-caution', 'pasteurized') ||
+    anyTells(asideSentences(dish), 'raw-egg')
   );
 }
 
@@ -74,7 +75,7 @@ function isForLater(dish: Dish): boolean {
 }
 
 /** Whether the sentence cooks: a verb of heat that is more than melting or warming, or a heat too high for a room or a drink. */
-function cooks(sentence: Sentence): boolean {
+export function cooks(sentence: Sentence): boolean {
   const cooking = heatVerbsIn(sentence).some(({ at }) => !isWordOf(sentence, at, 'mild-heat'));
   return cooking || isHeatedTo(sentence, 'danger-zone-high');
 }

@@ -7,6 +7,7 @@ import type { Food } from './types.js';
 export const hazardClasses = [
   'acid',
   'at-once',
+  'at-risk',
   'bean',
   'beside-baby',
   'bird',
@@ -82,6 +83,9 @@ export const hazardClasses = [
   'soak',
   'sous-vide',
   'spoiling',
+  'sprout',
+  'sprout-cold',
+  'sprout-garnish',
   'sterile',
   'stove-word',
   'stuff',

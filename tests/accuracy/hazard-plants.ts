@@ -247,6 +247,17 @@ const hazards: readonly Hazard[] = [
     plant: withListing(/milk|cream|unpasteur/i),
   },
   {
+    rule: 'raw-sprouts-served',
+    wordings: [
+      '1 cup alfalfa sprouts | Top with the alfalfa sprouts just before serving.',
+      '2 cups bean sprouts | Serve with the bean sprouts in a bowl beside it.',
+      '½ cup radish sprouts | Garnish each plate with a few radish sprouts.',
+      '1 cup clover sprouts | Tuck the clover sprouts into a sandwich, and eat it along with the rest.',
+      '1 cup sprouted mung beans | For the salad, toss the sprouted mung beans with a little lemon juice and salt.',
+    ],
+    plant: withListing(/sprout|bean/i),
+  },
+  {
     rule: 'wild-food-caution',
     wordings: [
       '1 cup elderberries | Scatter the raw elderberries over the top.',

@@ -71,10 +71,11 @@ const planters: Record<string, Planter> = {
       const span = dish.recipe.steps[cooking.step]!.passage.span();
       const step = file.text.slice(span.start, span.end);
       const bare = step.replace(/,?\s*(?:or )?(?:until|till)\b[^.;]*/g, '');
-      // Where another sign is left, nothing was taken away.
+      // Where another sign is left ("when …", "don't let them dry"), nothing was taken away.
       const next = dish.recipe.steps[cooking.step + 1]?.passage.text ?? '';
       const isSaidTwice =
-        /\b(?:done|when|once|runny)\b/i.test(bare) || /^.{0,20}\b(?:done|when|once)\b/i.test(next);
+        /\b(?:done|when|once|runny|don['’]t let|do not let)\b/i.test(bare) ||
+        /^.{0,20}\b(?:done|when|once|until)\b/i.test(next);
       if (bare === step || isSaidTwice) continue;
       return {
         text: put(file, span.start, span.end, bare),

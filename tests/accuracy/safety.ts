@@ -12,9 +12,7 @@ export function printSafety(files: readonly SourceFile[], shown: Shown): void {
   console.log(
     `safety notes a recipe with raw animal food: median ${score.medianNotes}, most ${score.mostNotes}`,
   );
-  printMarks(
-    'marks of cues of doneness',
-    scoreMarks(files, 'doneness-marks.tsv', ['doneness-cue-absent']),
-    shown,
-  );
+  const doneness = scoreMarks(files, 'doneness-marks.tsv', ['doneness-cue-absent']);
+  printMarks('marks of cues of doneness', doneness, shown);
+  console.log(`two judges agree on ${doneness.agreed} of ${doneness.labels}`);
 }
