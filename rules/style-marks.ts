@@ -37,8 +37,40 @@ export function lookAt(aspects: readonly Aspect[], sayings: Sayings): BookRule['
   };
 }
 
-/** One mark for a decision that was made in several ways: at the first place that is not as most are. */
+/** What was last said of a decision, by the first of its places. */
+const said = new WeakMap<
+  Place,
+  { readonly decision: Decision; readonly stated: boolean; readonly finding: BookFinding }
+>();
+
+/** The same object as before while no place of the decision has changed: most decisions have none in the recipe that is typed in. */
 function openFinding(book: Book, decision: Decision, style: HouseStyle, sayings: Sayings): BookFinding {
+  const first = decision.forms[0]!.places[0]!;
+  const before = said.get(first);
+  if (before?.stated === style.stated && isAlike(before.decision, decision)) return before.finding;
+  const finding = findingOf(book, decision, style, sayings);
+  said.set(first, { decision, stated: style.stated, finding });
+  return finding;
+}
+
+function isAlike(one: Decision, other: Decision): boolean {
+  return (
+    one.aspect === other.aspect &&
+    one.about === other.about &&
+    one.forms.length === other.forms.length &&
+    one.forms.every((form, at) => {
+      const { shown, places } = other.forms[at]!;
+      return (
+        form.shown === shown &&
+        form.places.length === places.length &&
+        form.places.every((place, index) => place === places[index])
+      );
+    })
+  );
+}
+
+/** One mark for a decision that was made in several ways: at the first place that is not as most are. */
+function findingOf(book: Book, decision: Decision, style: HouseStyle, sayings: Sayings): BookFinding {
   const { forms, about, aspect } = decision;
   const [most, ...others] = forms;
   const places = others.flatMap(({ places: each, shown }) => each.map((place) => ({ place, shown })));

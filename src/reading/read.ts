@@ -104,11 +104,18 @@ function recipeMarks(
   );
 }
 
+/** The marks of findings that a rule of the book gives again as they were, so that an editor sees that they are the same. */
+const given = new WeakMap<Finding, Mark>();
+
 /** What is said of stets is said when all other marks are settled. */
 function bookMarks(chosen: readonly Rule[], book: Book, style: HouseStyle): Mark[] {
   return chosen.flatMap((rule) =>
     rule.scope === 'book'
-      ? [...rule.look(book, style)].map((finding) => markOf(rule, finding, finding.file, finding.recipe))
+      ? [...rule.look(book, style)].map((finding) => {
+          const mark = given.get(finding) ?? markOf(rule, finding, finding.file, finding.recipe);
+          given.set(finding, mark);
+          return mark;
+        })
       : [],
   );
 }
