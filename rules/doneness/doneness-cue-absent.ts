@@ -73,7 +73,7 @@ export const donenessCueAbsent: RecipeRule = {
   },
 };
 
-/** "Fry the chicken. You are going to fry it for 7 minutes": the order of the step that tells the time. */
+/** "Fry the perch. Fry it no longer than 7 minutes": the order of the step that tells the time. */
 function timed(heatings: readonly Heating[], order: Heating): Heating {
   if (order.durations.length > 0) return order;
   const again = heatings.find(

@@ -126,7 +126,7 @@ function makesCommand(verb: Technique, next: string): boolean {
   return does(verb, 'heat', 'dry-heat') || (!verb.noun && next !== 'for' && next !== 'as');
 }
 
-/** "Apple pudding is made by pouring the batter over apples": a thing told of as made, and no order to make it. */
+/** "Plum crumble is made with half the oats": a thing told of as made, and no order to make it. */
 export function tellsOfMaking(text: string): boolean {
   const keys = [...text.slice(0, LONGEST_LISTING).matchAll(/\p{L}[\p{L}'’-]*/gu)].map(([word]) => fold(word));
   return keys.slice(1, LONGEST_CLAUSE_WORDS).some((_, at) => phraseAt(keys, at + 1, 'told-as-made') !== null);

@@ -48,7 +48,7 @@ export function namesMade(words: Words, end: number): boolean {
   // "Into the wheat mix.": with nothing behind it, it orders nothing.
   const next = end + length;
   const endsClause = next === words.keys.length || words.before[next] !== '';
-  // "1 teaspoon of potato filling in the center": what fills the potato would stand before "in".
+  // "A spoon of leek filling in each": what fills the leek would stand before "in".
   const isThing = endsClause || isWord(words.keys[next], 'preposition');
   return length !== 0 && (isThing || verbAt(words, end) === null);
 }

@@ -77,7 +77,7 @@ function foodsOf({ objects, listings }: Heating): readonly Listing[] {
   return objects.length > 0 ? objects.flatMap((object) => object.listings) : listings;
 }
 
-/** "Put it back into the oven for another 10 minutes". */
+/** "Return the loaf to the oven, 10 minutes more". */
 function isPutBack(words: Words, place: 'oven' | 'heat-place'): boolean {
   const to = Math.min(words.keys.length, FURTHEST_BACK);
   const keys = words.keys.slice(0, to);

@@ -74,14 +74,13 @@ function toasts(
 
 const BREAD = ['bread', 'muffin'].flatMap(foodsNamed);
 
-/** "Cook in the oven. It should take about 45 minutes": the time that the next sentence tells. */
+/** "Roast the beets. This takes an hour": the time that the next sentence tells. */
 function takenTime(words: Words, at: number): Duration[] {
   let next = at;
   while (next < words.keys.length && next < at + FURTHEST_CUE && words.sentence[next] === words.sentence[at])
     next++;
-  const first = words.keys[next];
-  if (first !== 'it' && first !== 'this' && first !== 'they') return [];
-  const takes = words.keys.slice(next + 1, next + 4).some((key) => key === 'take' || key === 'takes');
+  if (!isWord(words.keys[next], 'pronoun')) return [];
+  const takes = words.keys.slice(next + 1, next + 4).some((key) => isWord(key, 'takes-time'));
   return takes ? durationsIn(words, next).slice(0, 1) : [];
 }
 
@@ -155,7 +154,7 @@ function isForbidden(words: Words, at: number): boolean {
 /** How many words before a verb may forbid it. */
 const FURTHEST_NOT = 3;
 
-/** "Expect it to bubble and steam", "allowing it to cook in its own juice": what happens, and no order. */
+/** "Leave it to simmer by itself", "expect the pan to smoke": what happens, and no order. */
 function tellsOutcome(words: Words, at: number): boolean {
   const before = words.keys.slice(Math.max(words.opening[at]!, at - FURTHEST_OUTCOME), at);
   const said = before.findIndex((key) => isWord(key, 'outcome'));

@@ -51,7 +51,7 @@ export function isLong(
 function cooksOn(words: readonly Words[], speech: Speech, cookings: readonly Heating[]): boolean {
   const [first] = cookings;
   if (first === undefined || !first.cued || does(first.technique, 'oven')) return false;
-  // "Put the dish in the oven for 30 minutes" names no order to cook.
+  // "Into the oven with it, 30 minutes" names no order to cook.
   const placed = speech('heat-place').filter(({ step }) => step > first.step);
   const times = [
     ...cookings.filter(({ step }) => step > first.step).flatMap((cooking) => timesOf(words, cooking)),

@@ -112,6 +112,7 @@ export type KitchenWordClass =
   | 'announcing'
   | 'made-of'
   | 'all-over'
+  | 'takes-time'
   | HeatWordClass
   | SafetyWordClass;
 

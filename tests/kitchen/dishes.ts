@@ -15,6 +15,30 @@ export function dish(listings: readonly string[], steps: readonly string[], titl
   return readManuscript([{ path: 'supper.md', text }]).dishes[0]!;
 }
 
+/** The parts of a small recipe; headnote and note may be left out. */
+export interface SmallRecipe {
+  readonly title: string;
+  readonly headnote: string;
+  readonly list: readonly string[];
+  readonly method: readonly string[];
+  readonly note?: string | undefined;
+}
+
+/** What the rules `only` leave on a small recipe. */
+export function marksOn({ title, headnote, list, method, note }: SmallRecipe, only: readonly string[]) {
+  const text = [
+    `# ${title}`,
+    headnote,
+    'Serves 4',
+    '## Ingredients',
+    list.map((line) => `- ${line}`).join('\n'),
+    '## Method',
+    method.map((line, index) => `${index + 1}. ${line}`).join('\n'),
+    note === undefined ? '' : `## Notes\n\n${note}`,
+  ].join('\n\n');
+  return readManuscript([{ path: 'page.md', text }], { only: [...only] }).marks;
+}
+
 /** Each mention as "words = listed food, listed food", or "words (made)", "words (aside)", "words = ?" for an unlisted use. */
 export function meanings(dish: Dish): string[] {
   return dish.mentions.map(({ text, role, listings }) => {

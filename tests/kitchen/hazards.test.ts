@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { z } from 'zod';
-import { readManuscript } from '../../src/reading/read.js';
+import { marksOn } from './dishes.js';
 
 const small = z.strictObject({
   /** What the recipe is an example of, as a statement; where there is none, the recipe speaks for itself. */
@@ -30,25 +30,11 @@ for (const recipe of hazardous) {
 
 for (const recipe of rows('harmless.yaml')) {
   it(`${recipe.rule ?? 'every hazard rule'} leaves alone ${nameOf(recipe)}`, () => {
-    expect(marksOn(recipe, recipe.rule === undefined ? rules : [recipe.rule])).toEqual([]);
+    const marks = marksOn(recipe, recipe.rule === undefined ? rules : [recipe.rule]);
+    expect(marks.map(({ rule, message }) => `${rule}: ${message}`)).toEqual([]);
   });
 }
 
 function nameOf({ says, title, list, method }: Small): string {
   return says ?? `${title} (${list.join('; ')}): ${method.join(' ')}`;
-}
-
-function marksOn({ title, headnote, list, method, note }: Small, only: readonly string[]): string[] {
-  const text = [
-    `# ${title}`,
-    headnote,
-    'Serves 4',
-    '## Ingredients',
-    list.map((line) => `- ${line}`).join('\n'),
-    '## Method',
-    method.map((line, index) => `${index + 1}. ${line}`).join('\n'),
-    note === undefined ? '' : `## Notes\n\n${note}`,
-  ].join('\n\n');
-  const { marks } = readManuscript([{ path: 'page.md', text }], { only });
-  return marks.map(({ rule, message }) => `${rule}: ${message}`);
 }
